@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "basics/hours.h"
+#include "basics/tables.h"
+#include "book/builder.h"
+#include "book/crew.h"
+#include "book/labour.h"
+#include "book/part.h"
+#include "book/practice.h"
+#include "book/profile.h"
+#include "book/shop.h"
+#include "book/terms.h"
+
+#include <vector>
+
+namespace miterbook {
+
+using PriceTables = Tables<Shop, Practice, Terms, Builder, Profile, Stick, Offcut, Part, Consumable,
+    LabourRate, Factor, PiecePrice, CrewMember, Burden, HeaderName>;
+
+/// What the shop knows: profiles and prices, labour rates, crew, builders, terms.
+class PriceBook : public PriceTables {
+public:
+    /// The one row of each; default values before the book has been set up.
+    const Shop& shop() const;
+    const Practice& practice() const;
+    const Terms& terms() const;
+
+    const Profile* profile(Id<Profile> id) const { return of<Profile>().find(id); }
+    /// The profile's name, or "no profile".
+    std::string_view profileName(Id<Profile> id) const;
+    /// Sticks of a profile that the yard stocks, shortest first.
+    std::vector<Stick> stockedSticks(Id<Profile> id) const;
+    /// The longest stocked stick; zero length when there is none.
+    Length longestStick(Id<Profile> id) const;
+    std::vector<Offcut> offcuts(Id<Profile> id) const;
+
+    /// The book's rate for a task; nullptr when it has none.
+    const LabourRate* rate(Task task) const;
+    const PiecePrice* piecePrice(Task task) const;
+    const Part* part(PartUse use) const;
+    /// The product of the factors of all conditions, 1.0 when there are none.
+    double factor(Conditions conditions) const;
+
+    /// What one crew hour costs with burden: the mean wage of the active crew x (1 + burden as a
+    /// percentage) + yearly burden / hours a year, rounded to the cent. Zero without a crew.
+    Money crewRate() const;
+};
+
+} // namespace miterbook

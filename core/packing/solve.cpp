@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "packing/solve.h"
+
+#include "packing/instance.h"
+#include "packing/quick.h"
+
+namespace miterbook::packing {
+
+namespace {
+
+constexpr std::int64_t quickWork = 5000;
+
+Solution solutionOf(const Instance& instance, const Packing& packing, std::int64_t bound) {
+    Solution solution;
+    solution.plan = instance.plan(packing);
+    solution.bound = bound < packing.cost ? bound : packing.cost;
+    solution.proven = solution.plan.complete() && solution.bound == packing.cost;
+    return solution;
+}
+
+} // namespace
+
+Solution quickPlan(const Problem& problem) {
+    if (auto sentence = refusal(problem))
+        return {*sentence, {}, 0, false, 0};
+    const Instance instance(problem);
+    Budget budget(quickWork);
+    Solution solution =
+        solutionOf(instance, quickPacking(instance, budget), simpleBound(instance));
+    solution.work = budget.spent();
+    return solution;
+}
+
+Solution solve(const Problem& problem, Budget& budget, const Progress& progress) {
+    if (auto sentence = refusal(problem))
+        return {*sentence, {}, 0, false, 0};
+    const Instance instance(problem);
+    const Packing packing = quickPacking(instance, budget);
+    Solution solution = solutionOf(instance, packing, simpleBound(instance));
+    solution.work = budget.spent();
+    if (progress)
+        progress(solution.plan, solution.bound);
+    return solution;
+}
+
+} // namespace miterbook::packing
