@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "basics/hours.h"
+#include "bid/bid_setup.h"
+#include "bid/material.h"
+#include "takeoff/takeoff.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace miterbook {
+
+/// One line of the estimate: a task under its conditions, over all its sources.
+struct EstimateLine {
+    PieceOfWork work = PieceOfWork::doors;
+    Task task = Task::other;
+    Conditions conditions;
+    Quantity quantity;               ///< in unitOf(task)
+    MinutesPerUnit minutes;          ///< the book's rate; 0 where the book has none
+    double factor = 1.0;             ///< product of the conditions' factors
+    Hours hours;                     ///< quantity x minutes x factor, rounded once to the minute
+    Money labour;                    ///< hours at the crew rate
+    std::optional<Money> piecePrice; ///< quantity x the shop's piece price, where it has one
+    std::vector<Source> sources;
+
+    bool operator==(const EstimateLine&) const = default;
+};
+
+/// What one piece of work costs and brings. cost() lines add up to the estimate's to the cent.
+struct WorkTotal {
+    PieceOfWork work = PieceOfWork::doors;
+    Hours hours;
+    Money labour;
+    Money material;       ///< sticks, parts and goods, with tax
+    Money consumables;
+    Money overhead;
+    Money profit;
+    Money price;          ///< cost() + profit
+
+    Money cost() const { return labour + material + consumables + overhead; }
+    bool operator==(const WorkTotal&) const = default;
+};
+
+/// Price, cost and hours of one plan or house.
+struct Estimate {
+    Pricing pricing = Pricing::costAndProfit;
+    Money crewRate;                    ///< burdened, an hour
+    std::vector<EstimateLine> lines;   ///< in piece of work, then task order
+    std::vector<WorkTotal> works;      ///< only pieces of work that have something
+    WorkTotal total;                   ///< exact sums of `works`
+    Percent markup;                    ///< profit as a share of cost, whichever way it was asked for
+    Percent margin;                    ///< profit as a share of price
+    Money perManHour;                  ///< (price - material - consumables) / hours
+    Money perSquareFoot;               ///< a check only; 0 when the floor area is not said
+    std::vector<std::string> problems; ///< what keeps the price from being right
+
+    bool operator==(const Estimate&) const = default;
+};
+
+/// Prices a takeoff. Labour per line = hours at the crew rate; each profile's cost is shared over
+/// pieces of work by running length, cents by largest remainder; overhead and profit per piece of
+/// work likewise, so that works add up to the total exactly.
+Estimate estimate(const Takeoff& takeoff, const std::vector<StickPlan>& sticks,
+    const PriceBook& prices, const BidSetup& setup, int floorArea);
+
+/// Splits an amount in proportion to weights, to the cent: the parts add up to the amount. Largest
+/// remainder, ties to the earlier. All weights zero: everything to the first. Weights not negative.
+std::vector<Money> shareOut(Money amount, const std::vector<std::int64_t>& weights);
+
+/// Price of a cost at a markup: C (1 + m).
+Money priceAtMarkup(Money cost, Percent markup);
+/// Price of a cost at a margin: C / (1 - g). Error for a margin of 100 % or more.
+Result<Money> priceAtMargin(Money cost, Percent margin);
+/// The markup that gives the same price as a margin: g / (1 - g). Error for 100 % or more.
+Result<Percent> markupFor(Percent margin);
+
+} // namespace miterbook

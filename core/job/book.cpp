@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "job/book.h"
+
+namespace miterbook {
+
+const PlanRows& Book::sheet(Id<Plan> id) const {
+    static const PlanRows none;
+    const auto it = sheets.find(id);
+    return it == sheets.end() ? none : it->second;
+}
+
+const Builder* Book::builderOf(const Plan& plan) const {
+    const PlanSet* set = jobs.of<PlanSet>().find(plan.set);
+    return set ? prices.of<Builder>().find(set->builder) : nullptr;
+}
+
+const BidSetup* Book::bidSetup(Id<Plan> id) const {
+    for (const auto& [setupId, setup] : jobs.of<BidSetup>()) {
+        if (setup.plan == id)
+            return &setup;
+    }
+    return nullptr;
+}
+
+} // namespace miterbook

@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "basics/tables.h"
+#include "bid/bid_setup.h"
+#include "book/price_book.h"
+#include "job/house.h"
+#include "plan/plan_rows.h"
+#include "plan/whole_plan.h"
+
+#include <map>
+
+namespace miterbook {
+
+/// Rows of which all are always in memory besides the price book's.
+using JobTables = Tables<PlanSet, Plan, House, BidSetup>;
+
+/// One shop's whole book as a value. The rows below a plan are there only for plans that have been
+/// opened, so that ten years of houses need not be read to look at one.
+struct Book {
+    PriceBook prices;
+    JobTables jobs;
+    std::map<Id<Plan>, PlanRows> sheets; ///< one entry for each opened plan
+
+    const Plan* plan(Id<Plan> id) const { return jobs.of<Plan>().find(id); }
+    const House* house(Id<House> id) const { return jobs.of<House>().find(id); }
+    /// The plan's rows; none yet for a plan that has not been opened.
+    const PlanRows& sheet(Id<Plan> id) const;
+    bool isOpen(Id<Plan> id) const { return sheets.contains(id); }
+    /// The builder of a plan; nullptr where the plan has no set.
+    const Builder* builderOf(const Plan& plan) const;
+    /// The plan's setup for bidding; nullptr when it goes by the shop's terms.
+    const BidSetup* bidSetup(Id<Plan> id) const;
+
+    bool operator==(const Book&) const = default;
+};
+
+/// The row of an id, wherever it is kept; nullptr when it is not in memory.
+template <class Row>
+const Row* findRow(const Book& book, Id<Row> id) {
+    if constexpr (PriceTables::holds<Row>) {
+        return book.prices.template of<Row>().find(id);
+    } else if constexpr (JobTables::holds<Row>) {
+        return book.jobs.template of<Row>().find(id);
+    } else {
+        for (const auto& [plan, rows] : book.sheets) {
+            if (const Row* row = rows.template of<Row>().find(id))
+                return row;
+        }
+        return nullptr;
+    }
+}
+
+} // namespace miterbook

@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "job/edit.h"
+
+#include <algorithm>
+#include <cassert>
+
+namespace miterbook {
+
+namespace {
+
+/// The table a row lives in; makes the plan's entry when it is the plan's first row in memory.
+template <class Row>
+Table<Row>& tableOf(Book& book, const Row& row) {
+    if constexpr (PriceTables::holds<Row>)
+        return book.prices.template of<Row>();
+    else if constexpr (JobTables::holds<Row>)
+        return book.jobs.template of<Row>();
+    else
+        return book.sheets[row.plan].template of<Row>();
+}
+
+template <class Row>
+const Row* present(const Book& book, const Row& row) {
+    if constexpr (requires { row.plan; } && !JobTables::holds<Row>)
+        return book.sheet(row.plan).template of<Row>().find(row.id);
+    else
+        return findRow(book, row.id);
+}
+
+Result<void> checkChange(const Book& book, const Change& change, const std::string& sentence) {
+    assert(change.before || change.after);
+    return std::visit(
+        [&](const auto& row) -> Result<void> {
+            using Row = std::remove_cvref_t<decltype(row)>;
+            const Row* held = present(book, row);
+            const Row* wanted = change.before ? std::get_if<Row>(&*change.before) : nullptr;
+            const bool agrees = held && wanted ? *held == *wanted : !held && !wanted;
+            if (agrees)
+                return {};
+            return Error{Fault::conflict, "\"" + sentence + "\" was not done: the "
+                    + std::string(Describe<Row>::noun) + " has been changed in the meantime."};
+        },
+        change.row());
+}
+
+} // namespace
+
+Edit inverse(const Edit& edit) {
+    Edit back{edit.sentence, {}};
+    back.changes.reserve(edit.changes.size());
+    for (auto it = edit.changes.rbegin(); it != edit.changes.rend(); ++it)
+        back.changes.push_back({it->after, it->before});
+    return back;
+}
+
+Result<void> check(const Book& book, const Edit& edit) {
+    for (const Change& change : edit.changes) {
+        if (auto checked = checkChange(book, change, edit.sentence); !checked)
+            return checked;
+    }
+    return {};
+}
+
+void apply(Book& book, const Edit& edit) {
+    for (const Change& change : edit.changes) {
+        std::visit(
+            [&](const auto& row) {
+                auto& table = tableOf(book, row);
+                if (change.after)
+                    table.put(row);
+                else
+                    table.erase(row.id);
+            },
+            change.row());
+        const Plan* plan = std::get_if<Plan>(&change.row());
+        if (plan && change.after && !change.before)
+            book.sheets.try_emplace(plan->id); // a new plan is open from the start
+        if (plan && !change.after)
+            book.sheets.erase(plan->id);
+    }
+}
+
+} // namespace miterbook

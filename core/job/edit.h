@@ -1,0 +1,112 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "basics/result.h"
+#include "job/book.h"
+
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace miterbook {
+
+/// Any row of the book.
+using AnyRow = std::variant<Shop, Practice, Terms, Builder, Profile, Stick, Offcut, Part, Consumable,
+    LabourRate, Factor, PiecePrice, CrewMember, Burden, HeaderName, PlanSet, Plan, House, BidSetup,
+    Variant, Swap, Level, Room, Opening, Closet, Stair, WallTreatment, OtherWork>;
+
+/// One row before and after. No before: the row is new. No after: it is removed. Where both are
+/// there they are of the same kind and id.
+struct Change {
+    std::optional<AnyRow> before;
+    std::optional<AnyRow> after;
+
+    /// The row that is there: after, or before when removed.
+    const AnyRow& row() const { return after ? *after : *before; }
+    bool operator==(const Change&) const = default;
+};
+
+/// One gesture of the user: a sentence for the undo list and journal ("Revise window W4"), and what
+/// it changes.
+struct Edit {
+    std::string sentence;
+    std::vector<Change> changes;
+
+    bool empty() const { return changes.empty(); }
+    bool operator==(const Edit&) const = default;
+};
+
+/// The edit that takes `edit` back.
+Edit inverse(const Edit& edit);
+
+/// Whether the book holds what the edit's `before` rows say; Fault::conflict with a sentence if not.
+Result<void> check(const Book& book, const Edit& edit);
+
+/// Puts the edit's rows into the book. The edit must have passed check().
+void apply(Book& book, const Edit& edit);
+
+/// Gathers the changes of one gesture. Looks up what the book holds, so callers only say what shall
+/// be; a second put of the same row replaces the first.
+class EditBuilder {
+public:
+    EditBuilder(const Book& book, std::string sentence)
+        : m_book(book)
+        , m_edit{std::move(sentence), {}} {}
+
+    /// Adds or changes a row. Putting a row as it already is changes nothing.
+    template <class Row>
+    EditBuilder& put(Row row);
+    /// Removes a row; nothing when it is not there.
+    template <class Row>
+    EditBuilder& remove(Id<Row> id);
+    Edit take() { return std::move(m_edit); }
+
+private:
+    template <class Row>
+    void change(Id<Row> id, std::optional<AnyRow> after);
+
+    const Book& m_book;
+    Edit m_edit;
+};
+
+/// An edit of one row.
+template <class Row>
+Edit putEdit(const Book& book, std::string sentence, Row row) {
+    return EditBuilder(book, std::move(sentence)).put(std::move(row)).take();
+}
+
+// ---------------------------------------------------------------------------------------------
+
+template <class Row>
+void EditBuilder::change(Id<Row> id, std::optional<AnyRow> after) {
+    for (auto it = m_edit.changes.begin(); it != m_edit.changes.end(); ++it) {
+        const Row* same = std::get_if<Row>(&it->row());
+        if (same && same->id == id) {
+            it->after = std::move(after);
+            if (it->before == it->after)
+                m_edit.changes.erase(it);
+            return;
+        }
+    }
+    std::optional<AnyRow> before;
+    if (const Row* present = findRow(m_book, id))
+        before = *present;
+    if (before != after)
+        m_edit.changes.push_back({std::move(before), std::move(after)});
+}
+
+template <class Row>
+EditBuilder& EditBuilder::put(Row row) {
+    const Id<Row> id = row.id;
+    change<Row>(id, AnyRow(std::move(row)));
+    return *this;
+}
+
+template <class Row>
+EditBuilder& EditBuilder::remove(Id<Row> id) {
+    change<Row>(id, std::nullopt);
+    return *this;
+}
+
+} // namespace miterbook

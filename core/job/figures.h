@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "bid/estimate.h"
+#include "job/book.h"
+#include "order/buy_list.h"
+
+#include <functional>
+#include <vector>
+
+namespace miterbook {
+
+/// Everything that is computed for one plan or house, from the book's values alone.
+struct JobFigures {
+    WholePlan whole;
+    Takeoff takeoff;
+    BidSetup setup;
+    std::vector<StickPlan> sticks;
+    Estimate estimate;
+    BuyList buy;
+
+    bool operator==(const JobFigures&) const = default;
+};
+
+/// The figures of an opened plan with a selection of its elevations and options.
+JobFigures figuresFor(const Book& book, Id<Plan> plan, const Selection& selection, Effort effort,
+    const std::function<bool()>& stop = {});
+
+/// The same figures with other stick plans: the estimate and buy list follow.
+void reprice(JobFigures& figures, const Book& book, std::vector<StickPlan> sticks);
+
+} // namespace miterbook

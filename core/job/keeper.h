@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "job/edit.h"
+
+#include <cstdint>
+
+namespace miterbook {
+
+/// Keeps one book safe: the file behind the values. Implemented by the store; a test may fail it.
+class Keeper {
+public:
+    virtual ~Keeper() = default;
+
+    /// Everything but the rows below plans.
+    virtual Result<Book> load() = 0;
+    /// The rows below one plan.
+    virtual Result<PlanRows> loadPlan(Id<Plan> plan) = 0;
+    /// The highest id the book has handed out.
+    virtual Result<std::int64_t> lastId() = 0;
+    /// Writes one edit and its journal row in one transaction: all of it or nothing, and on the
+    /// disk when it returns. Errors: Fault::conflict (still referred to), Fault::storage.
+    virtual Result<void> write(const Edit& edit) = 0;
+};
+
+} // namespace miterbook

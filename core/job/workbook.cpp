@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "job/workbook.h"
+
+namespace miterbook {
+
+Result<Workbook> Workbook::open(Keeper& keeper) {
+    auto book = keeper.load();
+    if (!book)
+        return book.error();
+    auto lastId = keeper.lastId();
+    if (!lastId)
+        return lastId.error();
+    return Workbook(keeper, std::move(book).value(), *lastId);
+}
+
+Result<void> Workbook::openPlan(Id<Plan> plan) {
+    if (m_book.isOpen(plan))
+        return {};
+    if (!m_book.plan(plan))
+        return Error{Fault::notFound, "That plan is not in the book any more."};
+    auto rows = m_keeper->loadPlan(plan);
+    if (!rows)
+        return rows.error();
+    m_book.sheets.insert_or_assign(plan, std::move(rows).value());
+    return {};
+}
+
+Result<void> Workbook::perform(const Edit& edit) {
+    if (edit.empty())
+        return {};
+    if (auto checked = check(m_book, edit); !checked)
+        return checked;
+    if (auto written = m_keeper->write(edit); !written)
+        return written;
+    apply(m_book, edit);
+    return {};
+}
+
+} // namespace miterbook

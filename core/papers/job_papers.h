@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "basics/date.h"
+#include "job/figures.h"
+#include "papers/paper.h"
+
+namespace miterbook {
+
+/// What a paper is for.
+struct PaperJob {
+    const Book& book;
+    Id<Plan> plan;         ///< a builder's plan, or a house's own copy
+    Id<House> house;       ///< none when the paper is for a plan
+    Id<Level> level;       ///< none: all levels
+    Date date;
+};
+
+/// What the builder gets: counts, pieces of work and prices, inclusions, exclusions, terms. It never
+/// shows cost, hours, rates or profit.
+Paper bidPaper(const PaperJob& job, const JobFigures& figures);
+/// Quantities by level and room, each with its source; for the shop.
+Paper takeoffPaper(const PaperJob& job, const JobFigures& figures);
+/// To the yard: sticks by profile and length, parts; "no substitutions"; no prices of the bid.
+Paper orderPaper(const PaperJob& job, const JobFigures& figures);
+
+} // namespace miterbook

@@ -1,0 +1,80 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <string>
+#include <utility>
+#include <variant>
+#include <vector>
+
+namespace miterbook {
+
+/// A cell's text as printed, and the exact value for CSV and JSON where it is a number.
+struct Cell {
+    std::string text;
+    std::string exact; ///< plain decimal ("35.5", "1234.50"); empty: the cell is text
+
+    static Cell of(std::string text) { return {std::move(text), {}}; }
+    bool operator==(const Cell&) const = default;
+};
+
+struct Column {
+    enum class Align { left, right, centre };
+    std::string title;
+    Align align = Align::left;
+    int weight = 10;     ///< share of the width, against the other columns'
+
+    bool operator==(const Column&) const = default;
+};
+
+/// A table of a paper. Rows may be grouped: a row with `Kind::group` has one cell that spans the
+/// table; `Kind::total` is set off and never stands alone at the head of a page.
+struct PaperTable {
+    enum class Kind { plain, group, total };
+    struct Row {
+        Kind kind = Kind::plain;
+        std::vector<Cell> cells;
+
+        bool operator==(const Row&) const = default;
+    };
+    std::string title;
+    std::vector<Column> columns;
+    std::vector<Row> rows;
+
+    bool operator==(const PaperTable&) const = default;
+};
+
+/// Running text; each line is wrapped to the page.
+struct Paragraph {
+    enum class Style { body, heading, caution, list };
+    Style style = Style::body;
+    std::vector<std::string> lines;
+
+    bool operator==(const Paragraph&) const = default;
+};
+
+/// Lines to sign on: who, under each line.
+struct Signatures {
+    std::vector<std::string> who;
+
+    bool operator==(const Signatures&) const = default;
+};
+
+using Block = std::variant<Paragraph, PaperTable, Signatures>;
+
+/// A document as data: what it says, not how it looks. PaperPainter knows pages; paperText, paperCsv
+/// and paperJson know the rest.
+struct Paper {
+    enum class Type { office, wall }; ///< wall: large type, read from two paces
+    std::string name;                 ///< "bid", "takeoff", "order"
+    std::string title;                ///< "Bid"
+    std::vector<std::string> letterhead;                       ///< shop's name first, then lines
+    std::vector<std::pair<std::string, std::string>> facts;    ///< "Builder" -> "Alder Row Homes"
+    std::vector<Block> blocks;
+    std::vector<std::pair<std::string, Cell>> totals;          ///< "price" -> 12 345.00
+    std::string footer;
+    Type type = Type::office;
+
+    bool operator==(const Paper&) const = default;
+};
+
+} // namespace miterbook
