@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "desk/desk.h"
+
+#include "desk/edit_command.h"
+#include "desk/text.h"
+
+namespace miterbook {
+
+Desk::Desk(Workbook workbook, const Clock& clock, QObject* parent)
+    : QObject(parent)
+    , m_workbook(std::move(workbook))
+    , m_clock(clock) {}
+
+bool Desk::openPlan(Id<Plan> plan) {
+    const auto opened = m_workbook.openPlan(plan);
+    if (!opened)
+        refuse(opened.error());
+    return opened.ok();
+}
+
+bool Desk::perform(const Edit& edit) {
+    if (edit.empty())
+        return true;
+    if (!carryOut(edit))
+        return false;
+    m_undo.push(new EditCommand(*this, edit)); // after the fact: a push cannot report a failure
+    return true;
+}
+
+void Desk::refuse(const Error& error) {
+    Q_EMIT refused(text(error.sentence));
+}
+
+bool Desk::carryOut(const Edit& edit) {
+    if (const auto done = m_workbook.perform(edit); !done) {
+        refuse(done.error());
+        return false;
+    }
+    Q_EMIT changed(edit.changes);
+    return true;
+}
+
+} // namespace miterbook
