@@ -3,6 +3,7 @@
 
 #include "packing/instance.h"
 #include "packing/quick.h"
+#include "packing/search.h"
 
 namespace miterbook::packing {
 
@@ -35,11 +36,13 @@ Solution solve(const Problem& problem, Budget& budget, const Progress& progress)
     if (auto sentence = refusal(problem))
         return {*sentence, {}, 0, false, 0};
     const Instance instance(problem);
-    const Packing packing = quickPacking(instance, budget);
-    Solution solution = solutionOf(instance, packing, simpleBound(instance));
+    Incumbent incumbent(instance, progress);
+    incumbent.raiseBound(simpleBound(instance));
+    incumbent.offer(quickPacking(instance, budget));
+    if (!incumbent.proven())
+        Search(instance, incumbent, budget).run();
+    Solution solution = solutionOf(instance, incumbent.packing(), incumbent.bound());
     solution.work = budget.spent();
-    if (progress)
-        progress(solution.plan, solution.bound);
     return solution;
 }
 

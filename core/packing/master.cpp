@@ -1,0 +1,243 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "packing/master.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace miterbook::packing {
+
+namespace {
+
+constexpr double jitter = 1e-6;
+
+std::size_t rowsOf(const Instance& instance) {
+    std::size_t rows = instance.kinds() + instance.bins().size();
+    for (const Bin& bin : instance.bins())
+        rows += bin.price > 0 ? 1 : 0;
+    return rows;
+}
+
+} // namespace
+
+Master::Master(const Instance& instance)
+    : m_instance(instance)
+    , m_pricer(instance)
+    , m_simplex(rowsOf(instance)) {
+    addSlacks();
+    for (std::size_t bin = 0; bin < instance.bins().size(); ++bin)
+        if (m_lowerRow[bin] >= 0)
+            add({bin, {}, instance.bins()[bin].price});
+}
+
+void Master::addSlacks() {
+    std::int64_t dearest = 1;
+    for (const Bin& bin : m_instance.bins())
+        dearest = std::max(dearest, bin.price);
+    m_simplex.setTolerance(1e-9 * static_cast<double>(dearest));
+    m_penalty = 10 * static_cast<double>(dearest);
+    std::vector<int> basis;
+    int row = 0;
+    for (; row < static_cast<int>(m_instance.kinds()); ++row) {
+        const Simplex::Entry plus[] = {{row, 1.0}};
+        const Simplex::Entry minus[] = {{row, -1.0}};
+        m_missing.push_back(m_simplex.addColumn(plus, m_penalty));
+        m_simplex.addColumn(minus, 0);
+        basis.push_back(m_missing.back());
+    }
+    for (std::size_t bin = 0; bin < m_instance.bins().size(); ++bin, ++row) {
+        const Simplex::Entry plus[] = {{row, 1.0}};
+        basis.push_back(m_simplex.addColumn(plus, 0));
+    }
+    for (const Bin& bin : m_instance.bins()) {
+        m_lowerRow.push_back(bin.price > 0 ? row : -1);
+        if (bin.price <= 0)
+            continue;
+        const Simplex::Entry minus[] = {{row, -1.0}};
+        basis.push_back(m_simplex.addColumn(minus, 0));
+        ++row;
+    }
+    m_columnOf.assign(m_simplex.columns(), -1);
+    m_simplex.start(basis);
+}
+
+std::size_t Master::hash(const Column& column) {
+    std::size_t sum = column.bin + 0x9e3779b97f4a7c15U;
+    for (const auto& [kind, count] : column.cuts) {
+        sum ^= static_cast<std::size_t>(kind) * 131071U + static_cast<std::size_t>(count);
+        sum *= 0x100000001b3U;
+        sum ^= sum >> 29;
+    }
+    return sum;
+}
+
+bool Master::insert(const Column& column) {
+    const std::size_t key = hash(column);
+    const auto [from, to] = m_known.equal_range(key);
+    for (auto it = from; it != to; ++it)
+        if (m_columns[static_cast<std::size_t>(it->second)].bin == column.bin &&
+            m_columns[static_cast<std::size_t>(it->second)].cuts == column.cuts)
+            return false;
+    m_known.emplace(key, static_cast<int>(m_columns.size()));
+    std::vector<Simplex::Entry> entries;
+    for (const auto& [kind, count] : column.cuts)
+        entries.emplace_back(kind, static_cast<double>(count));
+    const auto kinds = static_cast<int>(m_instance.kinds());
+    entries.emplace_back(kinds + static_cast<int>(column.bin), 1.0);
+    if (m_lowerRow[column.bin] >= 0)
+        entries.emplace_back(m_lowerRow[column.bin], 1.0);
+    m_ids.push_back(m_simplex.addColumn(entries, static_cast<double>(column.cost)));
+    m_columnOf.push_back(static_cast<int>(m_columns.size()));
+    m_columns.push_back(column);
+    return true;
+}
+
+void Master::add(const Column& column) {
+    insert(column);
+}
+
+void Master::ask(const Counts& demand, const StickLimits& limits) {
+    m_demand = demand;
+    m_limits = limits;
+    allow();
+}
+
+// Many demands of one make the program so degenerate that it stalls; a little more of each, all
+// different, is asked for while columns are generated, and the true numbers at the end.
+void Master::setRhs(double jitter) {
+    const auto extra = [&](std::size_t row) {
+        return jitter * (1 + static_cast<double>(row * 2654435761U % 1024) / 1024);
+    };
+    const std::size_t kinds = m_instance.kinds();
+    for (std::size_t kind = 0; kind < kinds; ++kind)
+        m_simplex.setRhs(kind, m_demand[kind] > 0 ? static_cast<double>(m_demand[kind]) + extra(kind) : 0);
+    for (std::size_t bin = 0; bin < m_instance.bins().size(); ++bin) {
+        m_simplex.setRhs(kinds + bin, static_cast<double>(m_limits.upper[bin]) + extra(kinds + bin));
+        if (m_lowerRow[bin] >= 0)
+            m_simplex.setRhs(static_cast<std::size_t>(m_lowerRow[bin]),
+                static_cast<double>(m_limits.lower[bin]) - extra(kinds + bin));
+    }
+    m_simplex.refresh();
+}
+
+// Columns that cut more than is wanted may not enter; those in the basis are priced out after
+// the dual simplex has run.
+void Master::allow() {
+    for (std::size_t c = 0; c < m_columns.size(); ++c) {
+        const Column& column = m_columns[c];
+        bool proper = m_limits.upper[column.bin] > 0;
+        for (const auto& [kind, count] : column.cuts)
+            proper = proper && count <= m_demand[static_cast<std::size_t>(kind)];
+        m_simplex.setBlocked(m_ids[c], !proper);
+        m_simplex.setCost(m_ids[c], static_cast<double>(column.cost));
+    }
+}
+
+void Master::takeDuals() {
+    const std::size_t kinds = m_instance.kinds();
+    m_duals.piece.resize(kinds);
+    m_duals.stick.resize(m_instance.bins().size());
+    for (std::size_t kind = 0; kind < kinds; ++kind)
+        m_duals.piece[kind] = std::max(0.0, m_simplex.dualValue(kind));
+    for (std::size_t bin = 0; bin < m_duals.stick.size(); ++bin) {
+        m_duals.stick[bin] = m_simplex.dualValue(kinds + bin);
+        if (m_lowerRow[bin] >= 0)
+            m_duals.stick[bin] += m_simplex.dualValue(static_cast<std::size_t>(m_lowerRow[bin]));
+    }
+}
+
+Master::Outcome Master::solve(std::int64_t cutoff, Budget& budget) {
+    m_bound = 0;
+    setRhs(jitter);
+    if (!m_simplex.dual(budget) && budget.exhausted())
+        return Outcome::stopped;
+    bool changed = false;
+    for (std::size_t c = 0; c < m_columns.size(); ++c) {
+        if (!m_simplex.blocked(m_ids[c]))
+            continue;
+        m_simplex.setCost(m_ids[c], static_cast<double>(m_columns[c].cost) + m_penalty);
+        changed = true;
+    }
+    if (changed)
+        m_simplex.refresh();
+    for (int raised = 0;; ++raised) {
+        const Outcome outcome = generate(cutoff, budget);
+        if (outcome != Outcome::solved || !missesPieces() || raised == 4)
+            return outcome;
+        m_penalty *= 10; // pieces were left out because that was cheap
+        for (const int column : m_missing)
+            m_simplex.setCost(column, m_penalty);
+        m_simplex.refresh();
+    }
+}
+
+Master::Outcome Master::generate(std::int64_t cutoff, Budget& budget) {
+    const double step = static_cast<double>(std::max<std::int64_t>(m_instance.priceStep(), 1));
+    bool jittered = true;
+    for (;;) {
+        if (!m_simplex.primal(budget))
+            return Outcome::stopped;
+        takeDuals();
+        const auto found = m_pricer.columns(m_duals, m_demand, m_limits, budget);
+        if (!found)
+            return Outcome::stopped;
+        const double low = std::ceil(m_pricer.estimate() / step - 1e-6) * step;
+        if (low > static_cast<double>(cutoff) - 0.5) {
+            if (!certify(budget))
+                return Outcome::stopped;
+            if (m_bound >= cutoff)
+                return Outcome::tooDear;
+        }
+        std::size_t added = 0;
+        for (const Column& column : *found)
+            added += insert(column) ? 1 : 0;
+        const double high = std::ceil(m_simplex.objective() / step - 1e-6) * step;
+        if (added > 0 && low < high - 0.5)
+            continue;
+        if (jittered) {
+            jittered = false;
+            setRhs(0);
+            if (!m_simplex.dual(budget) && budget.exhausted())
+                return Outcome::stopped;
+            continue;
+        }
+        if (!certify(budget))
+            return Outcome::stopped;
+        return m_bound >= cutoff ? Outcome::tooDear : Outcome::solved;
+    }
+}
+
+bool Master::certify(Budget& budget) {
+    const auto bound = m_pricer.bound(m_duals, m_demand, m_limits, budget);
+    if (bound)
+        m_bound = std::max(m_bound, *bound);
+    return bound.has_value();
+}
+
+bool Master::missesPieces() const {
+    return std::any_of(m_missing.begin(), m_missing.end(),
+        [&](int column) { return m_simplex.value(column) > 1e-6; });
+}
+
+std::vector<std::pair<int, double>> Master::solution() const {
+    std::vector<std::pair<int, double>> uses;
+    for (const int id : m_simplex.basis()) {
+        const int column = m_columnOf[static_cast<std::size_t>(id)];
+        if (column >= 0 && m_simplex.value(id) > 1e-9 &&
+            !m_columns[static_cast<std::size_t>(column)].cuts.empty())
+            uses.emplace_back(column, m_simplex.value(id));
+    }
+    std::sort(uses.begin(), uses.end(), [](const auto& a, const auto& b) {
+        return a.second != b.second ? a.second > b.second : a.first < b.first;
+    });
+    return uses;
+}
+
+std::vector<double> Master::sticks() const {
+    std::vector<double> sums(m_instance.bins().size(), 0);
+    for (const int id : m_simplex.basis())
+        if (const int column = m_columnOf[static_cast<std::size_t>(id)]; column >= 0)
+            sums[m_columns[static_cast<std::size_t>(column)].bin] += m_simplex.value(id);
+    return sums;
+}
+
+} // namespace miterbook::packing

@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "packing/dense_knapsack.h"
+#include "packing/instance.h"
+
+#include <memory>
+#include <optional>
+#include <vector>
+
+namespace miterbook::packing {
+
+// What a linear program says things are worth, in cents.
+struct Duals {
+    std::vector<double> piece; // per kind, 0 or more
+    std::vector<double> stick; // per bin: what one more such stick adds to the cost, any sign
+};
+
+// How many sticks of each kind may be used, and must be.
+struct StickLimits {
+    Counts lower;
+    Counts upper;
+};
+
+// Finds columns worth more than they cost, and proves bounds.
+class Pricer {
+public:
+    explicit Pricer(const Instance& instance);
+    ~Pricer();
+
+    // For each bin the column with the most worth over cost, where that is positive.
+    // Nothing when the budget ran out. estimate() then holds the bound that these duals give.
+    std::optional<std::vector<Column>> columns(const Duals& duals, const Counts& demand,
+        const StickLimits& limits, Budget& budget);
+    double estimate() const { return m_estimate; }
+
+    // A certified lower bound in cents for demand and limits, from these duals, in integer
+    // arithmetic throughout. Nothing when the budget ran out.
+    std::optional<std::int64_t> bound(const Duals& duals, const Counts& demand,
+        const StickLimits& limits, Budget& budget);
+
+private:
+    template <typename Value>
+    struct Best {
+        Value gain = 0; // worth less cost
+        std::int64_t at = 0;
+    };
+    template <typename Value>
+    Best<Value> best(const DenseKnapsack<Value>& knapsack, std::size_t bin, double scale) const;
+
+    const Instance& m_instance;
+    std::unique_ptr<DenseKnapsack<std::int32_t>> m_fast;
+    std::unique_ptr<DenseKnapsack<std::int64_t>> m_exact;
+    double m_estimate = 0;
+};
+
+} // namespace miterbook::packing

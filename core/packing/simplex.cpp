@@ -1,0 +1,302 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "packing/simplex.h"
+
+#include "packing/vector_loops.h"
+
+#include <algorithm>
+#include <cassert>
+#include <cmath>
+#include <numeric>
+
+namespace miterbook::packing {
+
+namespace {
+
+constexpr double tiny = 1e-9;      // a basic value this far below zero still counts as zero
+constexpr double smallPivot = 1e-7; // smaller ones would spoil the inverse
+constexpr int checkEvery = 100;    // pivots between looks at the numerical error
+constexpr double mostError = 1e-7;
+constexpr int stallAfter = 1000;    // pivots without progress before the safe, slow rule
+
+} // namespace
+
+Simplex::Simplex(std::size_t rows)
+    : m_rows(rows)
+    , m_stride((rows + 7) / 8 * 8)
+    , m_rhs(rows, 0)
+    , m_first(1, 0)
+    , m_inverse(m_rows * m_stride, 0)
+    , m_basic(rows, 0)
+    , m_dual(m_stride, 0)
+    , m_direction(rows, 0) {}
+
+int Simplex::addColumn(std::span<const Entry> entries, double cost) {
+    for (const auto& [row, value] : entries) {
+        m_entryRow.push_back(row);
+        m_entryValue.push_back(value);
+    }
+    m_first.push_back(m_entryRow.size());
+    m_cost.push_back(cost);
+    m_blocked.push_back(false);
+    m_position.push_back(-1);
+    return static_cast<int>(m_cost.size()) - 1;
+}
+
+void Simplex::start(const std::vector<int>& basis) {
+    m_basis = basis;
+    std::fill(m_position.begin(), m_position.end(), -1);
+    std::fill(m_inverse.begin(), m_inverse.end(), 0);
+    for (std::size_t row = 0; row < m_rows; ++row) {
+        const std::size_t column = index(m_basis[row]);
+        m_position[column] = static_cast<int>(row);
+        inverse(row)[row] = 1 / m_entryValue[m_first[column]];
+    }
+    refresh();
+}
+
+void Simplex::refresh() {
+    for (std::size_t row = 0; row < m_rows; ++row)
+        m_basic[row] = std::inner_product(m_rhs.begin(), m_rhs.end(), inverse(row), 0.0);
+    std::fill(m_dual.begin(), m_dual.end(), 0);
+    for (std::size_t row = 0; row < m_rows; ++row)
+        if (const double cost = m_cost[index(m_basis[row])]; cost != 0)
+            addScaled(m_dual.data(), inverse(row), m_rows, cost);
+}
+
+double Simplex::dot(int column, const double* rowVector) const {
+    double sum = 0;
+    const std::size_t end = m_first[index(column) + 1];
+    for (std::size_t e = m_first[index(column)]; e < end; ++e)
+        sum += m_entryValue[e] * rowVector[m_entryRow[e]];
+    return sum;
+}
+
+double Simplex::reducedCost(int column) const {
+    return m_cost[index(column)] - dot(column, m_dual.data());
+}
+
+double Simplex::objective() const {
+    double sum = 0;
+    for (std::size_t row = 0; row < m_rows; ++row)
+        sum += m_cost[index(m_basis[row])] * m_basic[row];
+    return sum;
+}
+
+double Simplex::value(int column) const {
+    const int row = m_position[index(column)];
+    return row < 0 ? 0 : std::max(0.0, m_basic[static_cast<std::size_t>(row)]);
+}
+
+void Simplex::direction(int column) {
+    for (std::size_t row = 0; row < m_rows; ++row)
+        m_direction[row] = dot(column, inverse(row));
+}
+
+// The column with the most to gain within a part of the list; the whole list when that part has
+// none. After long stalling the first column that gains at all, which cannot cycle.
+int Simplex::entering(Budget& budget) {
+    const std::size_t count = columns();
+    const std::size_t part = m_stalled > stallAfter ? count : std::max<std::size_t>(400, count / 8);
+    int best = -1;
+    double gain = m_tolerance;
+    if (m_stalled > stallAfter || m_scan >= count)
+        m_scan = 0;
+    std::size_t seen = 0;
+    for (; seen < count; ++seen) {
+        if (seen % part == 0 && best >= 0)
+            break;
+        const int column = static_cast<int>(m_scan);
+        m_scan = m_scan + 1 == count ? 0 : m_scan + 1;
+        if (m_position[index(column)] >= 0 || m_blocked[index(column)])
+            continue;
+        const double reduced = reducedCost(column);
+        if (reduced >= -gain)
+            continue;
+        best = column;
+        gain = -reduced;
+        if (m_stalled > stallAfter)
+            break;
+    }
+    budget.spend(1 + static_cast<std::int64_t>(seen) / 100);
+    return best;
+}
+
+// The row that reaches zero first, the larger pivot among equals.
+int Simplex::leaving() const {
+    int best = -1;
+    double ratio = 0;
+    for (std::size_t row = 0; row < m_rows; ++row) {
+        if (m_direction[row] <= smallPivot)
+            continue;
+        const double here = std::max(0.0, m_basic[row]) / m_direction[row];
+        if (best < 0 || here < ratio - tiny ||
+            (here <= ratio + tiny && m_direction[row] > m_direction[static_cast<std::size_t>(best)])) {
+            best = static_cast<int>(row);
+            ratio = here;
+        }
+    }
+    return best;
+}
+
+bool Simplex::pivot(std::size_t row, int column, double reduced) {
+    const double by = m_direction[row];
+    if (std::abs(by) < smallPivot)
+        return false;
+    double* const pivotRow = inverse(row);
+    const double step = m_basic[row] / by;
+    addScaled(m_dual.data(), pivotRow, m_rows, reduced / by);
+    for (std::size_t i = 0; i < m_stride; ++i)
+        pivotRow[i] /= by;
+    for (std::size_t r = 0; r < m_rows; ++r) {
+        if (r == row || std::abs(m_direction[r]) < 1e-13)
+            continue;
+        addScaled(inverse(r), pivotRow, m_stride, -m_direction[r]);
+        m_basic[r] -= m_direction[r] * step;
+    }
+    m_basic[row] = step;
+    m_position[index(m_basis[row])] = -1;
+    m_position[index(column)] = static_cast<int>(row);
+    m_basis[row] = column;
+    if (++m_sinceInverted < checkEvery)
+        return true;
+    return settle();
+}
+
+// Looks at the error now and then and inverts anew when it has grown.
+bool Simplex::settle() {
+    m_sinceInverted = 0;
+    refresh();
+    if (residual() <= mostError)
+        return true;
+    return invert();
+}
+
+double Simplex::residual() const {
+    std::vector<double> left = m_rhs;
+    double worst = 0;
+    for (std::size_t row = 0; row < m_rows; ++row) {
+        const int column = m_basis[row];
+        const std::size_t end = m_first[index(column) + 1];
+        for (std::size_t e = m_first[index(column)]; e < end; ++e)
+            left[static_cast<std::size_t>(m_entryRow[e])] -= m_entryValue[e] * m_basic[row];
+        worst = std::max(worst, std::abs(reducedCost(column)) * 1e-3);
+    }
+    for (const double rest : left)
+        worst = std::max(worst, std::abs(rest));
+    return worst;
+}
+
+// Gauss-Jordan with row pivoting on [B | I].
+bool Simplex::invert() {
+    const std::size_t n = m_rows;
+    std::vector<double> matrix(n * m_stride, 0);
+    for (std::size_t position = 0; position < n; ++position) {
+        const std::size_t column = index(m_basis[position]);
+        for (std::size_t e = m_first[column]; e < m_first[column + 1]; ++e)
+            matrix[static_cast<std::size_t>(m_entryRow[e]) * m_stride + position] = m_entryValue[e];
+    }
+    std::fill(m_inverse.begin(), m_inverse.end(), 0);
+    for (std::size_t row = 0; row < n; ++row)
+        inverse(row)[row] = 1;
+    for (std::size_t k = 0; k < n; ++k) {
+        std::size_t best = k;
+        for (std::size_t row = k + 1; row < n; ++row)
+            if (std::abs(matrix[row * m_stride + k]) > std::abs(matrix[best * m_stride + k]))
+                best = row;
+        const double by = matrix[best * m_stride + k];
+        if (std::abs(by) < 1e-11)
+            return false;
+        if (best != k) {
+            std::swap_ranges(inverse(k), inverse(k) + m_stride, inverse(best));
+            std::swap_ranges(&matrix[k * m_stride], &matrix[k * m_stride] + m_stride,
+                &matrix[best * m_stride]);
+        }
+        for (std::size_t i = 0; i < m_stride; ++i) {
+            matrix[k * m_stride + i] /= by;
+            inverse(k)[i] /= by;
+        }
+        for (std::size_t row = 0; row < n; ++row) {
+            const double factor = matrix[row * m_stride + k];
+            if (row == k || factor == 0)
+                continue;
+            addScaled(&matrix[row * m_stride], &matrix[k * m_stride], m_stride, -factor);
+            addScaled(inverse(row), inverse(k), m_stride, -factor);
+        }
+    }
+    refresh();
+    return true;
+}
+
+bool Simplex::primal(Budget& budget) {
+    const auto cost = static_cast<std::int64_t>(m_rows * m_rows / 2500 + 1);
+    m_stalled = 0;
+    for (;;) {
+        const int column = entering(budget);
+        if (column < 0)
+            return !budget.exhausted();
+        direction(column);
+        const int row = leaving();
+        if (row < 0)
+            return false; // cannot happen with costs of zero or more
+        const double step = m_basic[static_cast<std::size_t>(row)];
+        m_stalled = step > tiny ? 0 : m_stalled + 1;
+        if (!pivot(static_cast<std::size_t>(row), column, reducedCost(column)))
+            return false;
+        if (!budget.spend(cost))
+            return false;
+    }
+}
+
+int Simplex::leavingDual() const {
+    int best = -1;
+    double least = -1e-8;
+    for (std::size_t row = 0; row < m_rows; ++row) {
+        if (m_basic[row] < least) {
+            best = static_cast<int>(row);
+            least = m_basic[row];
+        }
+    }
+    return best;
+}
+
+int Simplex::enteringDual(std::size_t row, Budget& budget) {
+    const double* const pivotRow = inverse(row);
+    int best = -1;
+    double ratio = 0;
+    double size = 0;
+    for (int column = 0; column < static_cast<int>(columns()); ++column) {
+        if (m_position[index(column)] >= 0 || m_blocked[index(column)])
+            continue;
+        const double alpha = dot(column, pivotRow);
+        if (alpha >= -smallPivot)
+            continue;
+        const double here = std::max(0.0, reducedCost(column)) / -alpha;
+        if (best < 0 || here < ratio - tiny || (here <= ratio + tiny && -alpha > size)) {
+            best = column;
+            ratio = here;
+            size = -alpha;
+        }
+    }
+    budget.spend(1 + static_cast<std::int64_t>(columns()) / 60);
+    return best;
+}
+
+bool Simplex::dual(Budget& budget) {
+    const auto cost = static_cast<std::int64_t>(m_rows * m_rows / 2500 + 1);
+    for (int rounds = 0; rounds < 2000; ++rounds) {
+        const int row = leavingDual();
+        if (row < 0)
+            return !budget.exhausted();
+        const int column = enteringDual(static_cast<std::size_t>(row), budget);
+        if (column < 0)
+            return false;
+        direction(column);
+        if (!pivot(static_cast<std::size_t>(row), column, reducedCost(column)))
+            return false;
+        if (!budget.spend(cost))
+            return false;
+    }
+    return false;
+}
+
+} // namespace miterbook::packing
