@@ -2,6 +2,9 @@
 #include "packing/search.h"
 
 #include <algorithm>
+#include <cmath>
+#include <cstdio>
+#include <cstdlib>
 
 namespace miterbook::packing {
 
@@ -9,7 +12,8 @@ Search::Search(const Instance& instance, Incumbent& incumbent, Budget& budget)
     : m_instance(instance)
     , m_incumbent(incumbent)
     , m_budget(budget)
-    , m_master(instance) {
+    , m_master(instance)
+    , m_dive(instance, m_master, incumbent, budget) {
     for (const auto& [column, times] : incumbent.packing().columns)
         m_master.add(column);
 }
@@ -34,9 +38,114 @@ void Search::run() {
     m_incumbent.raiseBound(m_master.bound());
     if (outcome != Master::Outcome::solved || !m_incumbent.complete())
         return;
-    Dive dive(m_instance, m_master, m_incumbent, m_budget);
-    for (int d = 0; d < 6 && !m_incumbent.proven() && !m_budget.exhausted(); ++d)
-        dive.run(limits, m_incumbent.cutoff(), d);
+    for (int d = 0; d < 2 && !m_incumbent.proven() && !m_budget.exhausted(); ++d)
+        m_dive.run(limits, m_incumbent.cutoff(), d);
+    if (!m_incumbent.proven() && !m_budget.exhausted())
+        branch();
+}
+
+void Search::branch() {
+    m_open.push({m_incumbent.bound(), m_numbers++, rootLimits()});
+    int nodes = 0;
+    while (!m_open.empty() && !m_budget.exhausted()) {
+        Node node = m_open.top();
+        m_open.pop();
+        if (node.bound >= m_incumbent.cutoff())
+            break; // and so are all others
+        ++nodes;
+        process(std::move(node));
+        if (!m_budget.exhausted())
+            m_incumbent.raiseBound(openBound());
+    }
+    if (getenv("DBG")) printf("nodes %d open %zu unresolved %zu\n", nodes, m_open.size(), m_unresolved.size());
+}
+
+std::int64_t Search::openBound() const {
+    std::int64_t bound = m_incumbent.cutoff();
+    if (!m_open.empty())
+        bound = std::min(bound, m_open.top().bound);
+    for (const Node& node : m_unresolved)
+        bound = std::min(bound, node.bound);
+    return bound;
+}
+
+void Search::process(Node node) {
+    m_master.ask(m_instance.demand(), node.limits);
+    const auto outcome = m_master.solve(m_incumbent.cutoff(), m_budget);
+    if (outcome == Master::Outcome::tooDear)
+        return;
+    if (outcome == Master::Outcome::solved)
+        node.bound = std::max(node.bound, m_master.bound());
+    if (outcome == Master::Outcome::stopped && !m_budget.exhausted()) {
+        m_unresolved.push_back(std::move(node)); // numerical trouble: left as it is
+        return;
+    }
+    if (node.bound >= m_incumbent.cutoff())
+        return;
+    const std::vector<double> sticks = m_master.sticks();
+    const int bin = fractionalBin(sticks, node.limits);
+    if (bin >= 0) {
+        split(node, static_cast<std::size_t>(bin), sticks[static_cast<std::size_t>(bin)]);
+        return;
+    }
+    m_dive.run(node.limits, m_incumbent.cutoff(), 1);
+    if (node.bound >= m_incumbent.cutoff() || splitAround(node, sticks))
+        return;
+    m_unresolved.push_back(std::move(node));
+}
+
+// Of the bins that cost something the one furthest from a whole number.
+int Search::fractionalBin(const std::vector<double>& sticks, const StickLimits& limits) const {
+    int best = -1;
+    double most = 1e-5;
+    for (std::size_t bin = 0; bin < sticks.size(); ++bin) {
+        if (m_instance.bins()[bin].price == 0 || limits.lower[bin] == limits.upper[bin])
+            continue;
+        const double distance = std::abs(sticks[bin] - std::round(sticks[bin]));
+        if (distance <= most)
+            continue;
+        most = distance;
+        best = static_cast<int>(bin);
+    }
+    return best;
+}
+
+void Search::push(const Node& parent, const StickLimits& limits) {
+    m_open.push({parent.bound, m_numbers++, limits});
+}
+
+void Search::split(const Node& node, std::size_t bin, double value) {
+    StickLimits down = node.limits;
+    down.upper[bin] = static_cast<std::int64_t>(std::floor(value));
+    StickLimits up = node.limits;
+    up.lower[bin] = down.upper[bin] + 1;
+    push(node, down);
+    push(node, up);
+}
+
+// All numbers are whole, but no plan was found: the same numbers stay together for the pieces
+// to be looked at, others go their own way.
+bool Search::splitAround(const Node& node, const std::vector<double>& sticks) {
+    for (std::size_t bin = 0; bin < sticks.size(); ++bin) {
+        if (m_instance.bins()[bin].price == 0 || node.limits.lower[bin] == node.limits.upper[bin])
+            continue;
+        const auto value = static_cast<std::int64_t>(std::llround(sticks[bin]));
+        StickLimits limits = node.limits;
+        if (value > limits.lower[bin]) {
+            limits.upper[bin] = value - 1;
+            push(node, limits);
+        }
+        if (value < node.limits.upper[bin]) {
+            limits = node.limits;
+            limits.lower[bin] = value + 1;
+            push(node, limits);
+        }
+        limits = node.limits;
+        limits.lower[bin] = limits.upper[bin] = value;
+        push(node, limits);
+        return true;
+    }
+    return false;
 }
 
 } // namespace miterbook::packing

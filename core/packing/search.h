@@ -3,21 +3,44 @@
 
 #include "packing/dive.h"
 
+#include <queue>
+
 namespace miterbook::packing {
 
-// The whole search: bound at the root, dives, then branching on numbers of sticks.
+// The whole search: bound at the root, dives, then branching on the numbers of sticks. These
+// numbers alone make the cost, so a leaf that fixes them all knows its cost exactly.
 class Search {
 public:
     Search(const Instance& instance, Incumbent& incumbent, Budget& budget);
     void run();
 
 private:
+    struct Node {
+        std::int64_t bound = 0;
+        std::int64_t number = 0; // later ones first among equals
+        StickLimits limits;
+        bool operator<(const Node& other) const { // for the queue: the largest comes out first
+            return bound != other.bound ? bound > other.bound : number < other.number;
+        }
+    };
+
     StickLimits rootLimits() const;
+    void branch();
+    void process(Node node);
+    std::int64_t openBound() const;
+    int fractionalBin(const std::vector<double>& sticks, const StickLimits& limits) const;
+    void split(const Node& node, std::size_t bin, double value);
+    bool splitAround(const Node& node, const std::vector<double>& sticks);
+    void push(const Node& parent, const StickLimits& limits);
 
     const Instance& m_instance;
     Incumbent& m_incumbent;
     Budget& m_budget;
     Master m_master;
+    Dive m_dive;
+    std::priority_queue<Node> m_open;
+    std::vector<Node> m_unresolved;
+    std::int64_t m_numbers = 0;
 };
 
 } // namespace miterbook::packing
