@@ -36,7 +36,7 @@ public:
     /// Square feet of a rectangle, rounded to the nearest thousandth.
     static constexpr Quantity squareFeet(Length a, Length b) {
         const Wide foot = Wide(Length::nmPerInch) * 12;
-        return Quantity(roundedQuotient(Wide(a.nm()) * b.nm() / 1000 * 1000, foot * foot / 1000));
+        return Quantity(roundedQuotient(Wide(a.nm()) * b.nm() * 1000, foot * foot));
     }
 
     constexpr std::int64_t thousandths() const { return m_value; }
