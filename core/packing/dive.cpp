@@ -29,7 +29,7 @@ Column trimmed(const Column& column, const Counts& demand) {
 bool Dive::run(const StickLimits& limits, std::int64_t cutoff, int discrepancies) {
     m_cutoff = cutoff;
     m_found = false;
-    visit({m_instance.demand(), limits, {}}, discrepancies);
+    visit({m_instance.demand(), limits, {}, {}}, discrepancies);
     return m_found;
 }
 
@@ -102,17 +102,21 @@ void Dive::visit(Node node, int discrepancies) {
     std::erase_if(uses, [](const auto& use) { return use.second < 1e-6; });
     std::stable_sort(uses.begin(), uses.end(),
         [](const auto& a, const auto& b) { return a.second > b.second + 1e-9; });
-    for (std::size_t choice = 0; choice < uses.size(); ++choice) {
-        const int left = discrepancies - static_cast<int>(choice);
+    int left = discrepancies;
+    for (const auto& use : uses) {
+        if (std::find(node.tabu.begin(), node.tabu.end(), use.first) != node.tabu.end())
+            continue;
         if (left < 0 || m_budget.exhausted() || node.fixed.cost >= m_cutoff)
             break;
         Node child = node;
-        std::vector<std::pair<Column, double>> one{{uses[choice].first, 1.0}};
+        std::vector<std::pair<Column, double>> one{{use.first, 1.0}};
         takeWhole(child, one);
         if (child.fixed.columns.size() == node.fixed.columns.size())
             continue;
         if (!finish(child))
             visit(std::move(child), left);
+        node.tabu.push_back(use.first);
+        --left;
     }
 }
 

@@ -25,6 +25,7 @@ private:
         Counts demand;
         StickLimits limits;
         Packing fixed;
+        std::vector<Column> tabu; // tried before on this path, not to be chosen again
     };
 
     void visit(Node node, int discrepancies);

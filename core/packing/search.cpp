@@ -57,7 +57,22 @@ void Search::branch() {
         if (!m_budget.exhausted())
             m_incumbent.raiseBound(openBound());
     }
+    for (int d = 2; d <= 7; ++d)
+        diveAtLeaves(d);
     if (getenv("DBG")) printf("nodes %d open %zu unresolved %zu\n", nodes, m_open.size(), m_unresolved.size());
+}
+
+// The lowest leaves first: a plan found there is the cheapest.
+void Search::diveAtLeaves(int discrepancies) {
+    std::sort(m_unresolved.begin(), m_unresolved.end(),
+        [](const Node& a, const Node& b) { return b < a; });
+    for (const Node& node : m_unresolved) {
+        if (m_budget.exhausted() || node.bound >= m_incumbent.cutoff())
+            break;
+        m_dive.run(node.limits, m_incumbent.cutoff(), discrepancies);
+    }
+    if (!m_budget.exhausted())
+        m_incumbent.raiseBound(openBound());
 }
 
 std::int64_t Search::openBound() const {

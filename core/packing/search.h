@@ -27,6 +27,7 @@ private:
     StickLimits rootLimits() const;
     void branch();
     void process(Node node);
+    void diveAtLeaves(int discrepancies);
     std::int64_t openBound() const;
     int fractionalBin(const std::vector<double>& sticks, const StickLimits& limits) const;
     void split(const Node& node, std::size_t bin, double value);
