@@ -4,8 +4,15 @@
 #include "packing/vector_loops.h"
 
 #include <algorithm>
+#include <queue>
 
 namespace miterbook::packing {
+
+namespace {
+
+constexpr std::size_t mostWalks = 200'000;
+
+} // namespace
 
 template <typename Value>
 DenseKnapsack<Value>::DenseKnapsack(const Counts& widths, std::int64_t capacity)
@@ -73,6 +80,48 @@ std::vector<std::pair<int, std::int64_t>> DenseKnapsack<Value>::cuts(std::int64_
     }
     std::reverse(result.begin(), result.end());
     return result;
+}
+
+// Best first: the table says exactly what each unfinished walk can still reach, so choices come
+// out in falling order of value.
+template <typename Value>
+auto DenseKnapsack<Value>::bestBut(std::int64_t capacity,
+    const std::function<bool(const Cuts&)>& refused) const
+    -> std::optional<std::pair<Value, Cuts>> {
+    std::vector<Walk> walks{{m_last[capacity], 0, m_steps.size(), capacity, 0, -1}};
+    const auto less = [&](int a, int b) {
+        const Walk& x = walks[static_cast<std::size_t>(a)];
+        const Walk& y = walks[static_cast<std::size_t>(b)];
+        return x.most != y.most ? x.most < y.most : x.steps > y.steps;
+    };
+    std::priority_queue<int, std::vector<int>, decltype(less)> open(less);
+    open.push(0);
+    while (!open.empty()) {
+        const int at = open.top();
+        const Walk walk = walks[static_cast<std::size_t>(at)];
+        open.pop();
+        if (walk.steps == 0) {
+            Cuts cuts;
+            for (int w = at; w > 0; w = walks[static_cast<std::size_t>(w)].parent)
+                if (const Walk& here = walks[static_cast<std::size_t>(w)]; here.count > 0)
+                    cuts.emplace_back(static_cast<int>(m_steps[here.steps].kind), here.count);
+            if (!refused(cuts))
+                return std::pair(walk.settled, std::move(cuts));
+            continue;
+        }
+        const Step& step = m_steps[walk.steps - 1];
+        const std::int64_t width = m_widths[step.kind];
+        for (std::int64_t count = 0; count <= step.limit && count * width <= walk.room; ++count) {
+            const std::int64_t room = walk.room - count * width;
+            const auto settled = static_cast<Value>(walk.settled + count * step.value);
+            walks.push_back({static_cast<Value>(settled + step.before[room]), settled,
+                walk.steps - 1, room, count, at});
+            open.push(static_cast<int>(walks.size()) - 1);
+        }
+        if (walks.size() > mostWalks)
+            return std::pair(walk.most, Cuts{});
+    }
+    return std::nullopt;
 }
 
 template class DenseKnapsack<std::int32_t>;

@@ -5,6 +5,8 @@
 #include "packing/instance.h"
 
 #include <cstdint>
+#include <functional>
+#include <optional>
 #include <vector>
 
 namespace miterbook::packing {
@@ -25,6 +27,11 @@ public:
     // The cuts that make it, kinds ascending.
     std::vector<std::pair<int, std::int64_t>> cuts(std::int64_t capacity) const;
 
+    // The best of all choices that are not refused, and its value; refused may ask about many.
+    using Cuts = std::vector<std::pair<int, std::int64_t>>;
+    std::optional<std::pair<Value, Cuts>> bestBut(
+        std::int64_t capacity, const std::function<bool(const Cuts&)>& refused) const;
+
     static std::int64_t cells(std::size_t kinds, std::int64_t capacity) {
         return static_cast<std::int64_t>(kinds + 3) * (capacity + 1);
     }
@@ -39,6 +46,16 @@ private:
         std::int64_t limit;
         Value value;
         const Value* before;
+    };
+
+    // Part of a walk back through the table: counts settled for the last kinds.
+    struct Walk {
+        Value most; // what the rest can still bring, added to what is settled
+        Value settled;
+        std::size_t steps; // to go
+        std::int64_t room;
+        std::int64_t count;
+        int parent;
     };
 
     const Counts& m_widths;

@@ -3,6 +3,7 @@
 
 #include "packing/incumbent.h"
 #include "packing/master.h"
+#include "packing/partial.h"
 
 namespace miterbook::packing {
 
@@ -17,29 +18,22 @@ public:
         , m_budget(budget) {}
 
     // discrepancies: how many times on one path the second choice and so on may be taken.
-    // Only plans below cutoff are sought. True when one was found.
-    bool run(const StickLimits& limits, std::int64_t cutoff, int discrepancies);
+    // Only plans below the incumbent are sought.
+    void run(const StickLimits& limits, int discrepancies);
 
 private:
-    struct Node {
-        Counts demand;
-        StickLimits limits;
-        Packing fixed;
-        std::vector<Column> tabu; // tried before on this path, not to be chosen again
-    };
+    using Uses = std::vector<std::pair<Column, double>>;
 
-    void visit(Node node, int discrepancies);
-    void take(Node& node, const Column& column, std::int64_t times) const;
-    void takeWhole(Node& node, std::vector<std::pair<Column, double>>& uses) const;
-    bool finish(Node& node);
-    void complete(const Node& node);
+    void visit(Partial partial, std::vector<Column> tabu, int discrepancies);
+    bool takeWhole(Partial& partial, Uses& uses) const;
+    Uses solution() const;
+    bool finish(Partial& partial);
+    void completeGreedily(const Partial& partial);
 
     const Instance& m_instance;
     Master& m_master;
     Incumbent& m_incumbent;
     Budget& m_budget;
-    std::int64_t m_cutoff = 0;
-    bool m_found = false;
 };
 
 } // namespace miterbook::packing

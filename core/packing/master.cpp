@@ -70,14 +70,18 @@ std::size_t Master::hash(const Column& column) {
     return sum;
 }
 
-bool Master::insert(const Column& column) {
-    const std::size_t key = hash(column);
-    const auto [from, to] = m_known.equal_range(key);
+int Master::find(const Column& column) const {
+    const auto [from, to] = m_known.equal_range(hash(column));
     for (auto it = from; it != to; ++it)
-        if (m_columns[static_cast<std::size_t>(it->second)].bin == column.bin &&
-            m_columns[static_cast<std::size_t>(it->second)].cuts == column.cuts)
-            return false;
-    m_known.emplace(key, static_cast<int>(m_columns.size()));
+        if (m_columns[static_cast<std::size_t>(it->second)] == column)
+            return it->second;
+    return -1;
+}
+
+bool Master::insert(const Column& column) {
+    if (find(column) >= 0)
+        return false;
+    m_known.emplace(hash(column), static_cast<int>(m_columns.size()));
     std::vector<Simplex::Entry> entries;
     for (const auto& [kind, count] : column.cuts)
         entries.emplace_back(kind, static_cast<double>(count));
@@ -95,10 +99,12 @@ void Master::add(const Column& column) {
     insert(column);
 }
 
-void Master::ask(const Counts& demand, const StickLimits& limits) {
+void Master::ask(const Counts& demand, const StickLimits& limits,
+    const std::vector<Column>& forbidden) {
     m_demand = demand;
     m_limits = limits;
-    allow();
+    m_pricer.forbid(forbidden);
+    allow(forbidden);
 }
 
 // Many demands of one make the program so degenerate that it stalls; a little more of each, all
@@ -121,7 +127,7 @@ void Master::setRhs(double jitter) {
 
 // Columns that cut more than is wanted may not enter; those in the basis are priced out after
 // the dual simplex has run.
-void Master::allow() {
+void Master::allow(const std::vector<Column>& forbidden) {
     for (std::size_t c = 0; c < m_columns.size(); ++c) {
         const Column& column = m_columns[c];
         bool proper = m_limits.upper[column.bin] > 0;
@@ -130,6 +136,9 @@ void Master::allow() {
         m_simplex.setBlocked(m_ids[c], !proper);
         m_simplex.setCost(m_ids[c], static_cast<double>(column.cost));
     }
+    for (const Column& column : forbidden)
+        if (const int c = find(column); c >= 0)
+            m_simplex.setBlocked(m_ids[static_cast<std::size_t>(c)], true);
 }
 
 void Master::takeDuals() {

@@ -17,7 +17,9 @@ public:
 
     void add(const Column& column);
     // What is to be cut now and how many sticks may be used for it.
-    void ask(const Counts& demand, const StickLimits& limits);
+    // Forbidden columns are neither used nor made.
+    void ask(const Counts& demand, const StickLimits& limits,
+        const std::vector<Column>& forbidden);
 
     enum class Outcome { solved, tooDear, stopped };
     // Column generation. tooDear: certified that no answer is below cutoff (in cents). solved:
@@ -41,7 +43,8 @@ private:
     void setRhs(double jitter);
     void takeDuals();
     bool insert(const Column& column);
-    void allow();
+    void allow(const std::vector<Column>& forbidden);
+    int find(const Column& column) const;
     Outcome generate(std::int64_t cutoff, Budget& budget);
     bool certify(Budget& budget);
     static std::size_t hash(const Column& column);

@@ -28,6 +28,9 @@ public:
     explicit Pricer(const Instance& instance);
     ~Pricer();
 
+    // Columns that may not be used, until told otherwise.
+    void forbid(const std::vector<Column>& columns) { m_forbidden = columns; }
+
     // For each bin the column with the most worth over cost, where that is positive.
     // Nothing when the budget ran out. estimate() then holds the bound that these duals give.
     std::optional<std::vector<Column>> columns(const Duals& duals, const Counts& demand,
@@ -43,12 +46,19 @@ private:
     template <typename Value>
     struct Best {
         Value gain = 0; // worth less cost
-        std::int64_t at = 0;
+        std::vector<std::pair<int, std::int64_t>> cuts;
     };
+    template <typename Value>
+    std::vector<Value> scaled(const Duals& duals, const Counts& demand, double scale) const;
     template <typename Value>
     Best<Value> best(const DenseKnapsack<Value>& knapsack, std::size_t bin, double scale) const;
 
+    template <typename Value>
+    Best<Value> bestAllowed(const DenseKnapsack<Value>& knapsack, std::size_t bin,
+        double scale) const;
+
     const Instance& m_instance;
+    std::vector<Column> m_forbidden;
     std::unique_ptr<DenseKnapsack<std::int32_t>> m_fast;
     std::unique_ptr<DenseKnapsack<std::int64_t>> m_exact;
     double m_estimate = 0;

@@ -8,12 +8,19 @@
 
 namespace miterbook::packing {
 
+namespace {
+
+constexpr std::int64_t leafWork = 20'000; // on each leaf in the first round
+
+} // namespace
+
 Search::Search(const Instance& instance, Incumbent& incumbent, Budget& budget)
     : m_instance(instance)
     , m_incumbent(incumbent)
     , m_budget(budget)
     , m_master(instance)
-    , m_dive(instance, m_master, incumbent, budget) {
+    , m_dive(instance, m_master, incumbent, budget)
+    , m_exhaust(instance, m_master, incumbent, budget) {
     for (const auto& [column, times] : incumbent.packing().columns)
         m_master.add(column);
 }
@@ -33,13 +40,13 @@ StickLimits Search::rootLimits() const {
 
 void Search::run() {
     const StickLimits limits = rootLimits();
-    m_master.ask(m_instance.demand(), limits);
+    m_master.ask(m_instance.demand(), limits, {});
     const auto outcome = m_master.solve(m_incumbent.cutoff(), m_budget);
     m_incumbent.raiseBound(m_master.bound());
     if (outcome != Master::Outcome::solved || !m_incumbent.complete())
         return;
     for (int d = 0; d < 2 && !m_incumbent.proven() && !m_budget.exhausted(); ++d)
-        m_dive.run(limits, m_incumbent.cutoff(), d);
+        m_dive.run(limits, d);
     if (!m_incumbent.proven() && !m_budget.exhausted())
         branch();
 }
@@ -57,8 +64,10 @@ void Search::branch() {
         if (!m_budget.exhausted())
             m_incumbent.raiseBound(openBound());
     }
-    for (int d = 2; d <= 7; ++d)
-        diveAtLeaves(d);
+    for (int round = 0; round < 6 && !m_unresolved.empty() && !m_budget.exhausted(); ++round) {
+        diveAtLeaves(2 + round);
+        closeLeaves(leafWork << (2 * round));
+    }
     if (getenv("DBG")) printf("nodes %d open %zu unresolved %zu\n", nodes, m_open.size(), m_unresolved.size());
 }
 
@@ -69,8 +78,21 @@ void Search::diveAtLeaves(int discrepancies) {
     for (const Node& node : m_unresolved) {
         if (m_budget.exhausted() || node.bound >= m_incumbent.cutoff())
             break;
-        m_dive.run(node.limits, m_incumbent.cutoff(), discrepancies);
+        m_dive.run(node.limits, discrepancies);
     }
+    if (!m_budget.exhausted())
+        m_incumbent.raiseBound(openBound());
+}
+
+// Closed leaves go; the bound may rise.
+void Search::closeLeaves(std::int64_t work) {
+    std::vector<Node> left;
+    for (Node& node : m_unresolved) {
+        const bool open = node.bound < m_incumbent.cutoff();
+        if (open && (m_budget.exhausted() || !m_exhaust.run(node.limits, work)))
+            left.push_back(std::move(node));
+    }
+    m_unresolved = std::move(left);
     if (!m_budget.exhausted())
         m_incumbent.raiseBound(openBound());
 }
@@ -85,7 +107,7 @@ std::int64_t Search::openBound() const {
 }
 
 void Search::process(Node node) {
-    m_master.ask(m_instance.demand(), node.limits);
+    m_master.ask(m_instance.demand(), node.limits, {});
     const auto outcome = m_master.solve(m_incumbent.cutoff(), m_budget);
     if (outcome == Master::Outcome::tooDear)
         return;
@@ -103,7 +125,7 @@ void Search::process(Node node) {
         split(node, static_cast<std::size_t>(bin), sticks[static_cast<std::size_t>(bin)]);
         return;
     }
-    m_dive.run(node.limits, m_incumbent.cutoff(), 1);
+    m_dive.run(node.limits, 1);
     if (node.bound >= m_incumbent.cutoff() || splitAround(node, sticks))
         return;
     m_unresolved.push_back(std::move(node));

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "packing/dive.h"
+#include "packing/exhaust.h"
 
 #include <queue>
 
@@ -28,6 +29,7 @@ private:
     void branch();
     void process(Node node);
     void diveAtLeaves(int discrepancies);
+    void closeLeaves(std::int64_t work);
     std::int64_t openBound() const;
     int fractionalBin(const std::vector<double>& sticks, const StickLimits& limits) const;
     void split(const Node& node, std::size_t bin, double value);
@@ -39,6 +41,7 @@ private:
     Budget& m_budget;
     Master m_master;
     Dive m_dive;
+    Exhaust m_exhaust;
     std::priority_queue<Node> m_open;
     std::vector<Node> m_unresolved;
     std::int64_t m_numbers = 0;
