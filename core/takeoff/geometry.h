@@ -22,6 +22,20 @@ struct SidePoints {
 };
 SidePoints sidePoints(Length side, double a, double b, Length reveal, Length faceWidth);
 
+/// How far a mitered end runs past its side, for each unit of offset from the jamb: cot(corner / 2).
+double miterRun(double cornerDegrees);
+
+/// The same for an end that rests on the side's neighbour (a leg on a stool or floor) instead of
+/// being mitered to it: cot(corner); 0 where it stands square.
+double restRun(double cornerDegrees);
+
+/// Points of a side whose ends run past it by runA and runB (of either kind above; negative where
+/// the end slants inward). For mitered ends the same as sidePoints.
+SidePoints sideBetween(Length side, double runA, double runB, Length reveal, Length faceWidth);
+
+/// A length times a plain number, to the nearest nanometre.
+Length scaled(Length length, double factor);
+
 /// A segmental arch over a chord: radius (chord^2 / 4 + rise^2) / (2 rise), arc 2 R asin(chord / 2R).
 /// Both must be positive.
 struct Arch {
@@ -29,6 +43,16 @@ struct Arch {
     Length arc;
 };
 Arch segmentalArch(Length chord, Length rise);
+
+/// A leg below a segmental arch, from the level that `height` is measured from up to the joint with
+/// the arched head: short point where the inner edges meet (radius R + reveal), long point where the
+/// outer edges do (R + reveal + face width), both about the arch's own centre. `height` is to the
+/// spring line; `sawAngle` in degrees from square.
+struct ArchLeg {
+    SidePoints points;
+    double sawAngle = 0;
+};
+ArchLeg archLeg(Length height, Length chord, Length rise, Length reveal, Length faceWidth);
 
 /// Miter and bevel, degrees, of crown cut flat on the saw: spring angle measured from the wall, and
 /// the wall corner. miter = atan(sin S tan(90 - corner/2)), bevel = asin(cos S sin(90 - corner/2)).

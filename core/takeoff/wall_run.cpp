@@ -1,0 +1,132 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "takeoff/wall_run.h"
+
+#include "takeoff/run_ends.h"
+#include "takeoff/splice.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace miterbook {
+
+namespace {
+
+/// Cuts one run round one room.
+class RunCutter {
+public:
+    RunCutter(const WallRun& run, const Room& room, const std::vector<WallLength>& lengths,
+        Tally& tally)
+        : m_run(run)
+        , m_room(room)
+        , m_lengths(lengths)
+        , m_tally(tally)
+        , m_stick(tally.stock(run.profile).longest()) {
+        m_corners.work = run.work;
+        m_corners.source = run.source;
+        m_corners.profile = run.profile;
+    }
+
+    Length cut(Length extra) {
+        for (std::size_t i = 0; i < m_lengths.size(); ++i) {
+            if (m_lengths[i].net > Length())
+                cutWall(i);
+        }
+        if (extra > Length()) {
+            addRun(piece(std::string(m_run.label) + ", besides walls"), extra, m_tally);
+            m_corners.net += extra;
+        }
+        const Length net = m_corners.net;
+        if (net > Length())
+            m_tally.add(std::move(m_corners));
+        return net;
+    }
+
+private:
+    void cutWall(std::size_t i) {
+        const std::size_t count = m_lengths.size();
+        const std::size_t before = (i + count - 1) % count;
+        const RunEnd left = runsOn(before, i) ? nearEnd(*m_run.stock, m_room.walls[before]) : RunEnd();
+        const RunEnd right
+            = runsOn(i, (i + 1) % count) ? farEnd(*m_run.stock, m_room.walls[i]) : RunEnd();
+        if (right.counted)
+            ++(m_room.walls[i].corner == Corner::outside ? m_corners.outside : m_corners.inside);
+        checkSaw(right.end);
+        m_corners.net += m_lengths[i].net;
+        addPieces(i, left, right);
+    }
+
+    /// Whether the run turns from one wall into the next: both have it and they are not the same.
+    bool runsOn(std::size_t wall, std::size_t next) const {
+        return wall != next && m_room.walls[wall].corner != Corner::open
+            && m_lengths[wall].net > Length() && m_lengths[next].net > Length();
+    }
+
+    void addPieces(std::size_t i, const RunEnd& left, const RunEnd& right) {
+        const Practice& practice = m_tally.practice();
+        const WallLength& wall = m_lengths[i];
+        const SplicedRun spliced = spliceRun(wall.net + left.longer + right.longer,
+            m_stick - practice.endTrim, practice.scarf, wall.gaps);
+        sayIfSpliced(i, spliced);
+        const PieceEnd between = spliced.splices > 0 ? PieceEnd{EndCut::splice, 45, 0} : PieceEnd();
+        const std::size_t last = spliced.pieces.size() - 1;
+        for (std::size_t k = 0; k <= last; ++k) {
+            Piece cut = piece(partName(i));
+            cut.longPoint = spliced.pieces[k];
+            cut.left = k == 0 ? left.end : between;
+            cut.right = k == last ? right.end : between;
+            cut.shortPoint = cut.longPoint - (k == 0 ? left.longer + left.shorter : Length())
+                - (k == last ? right.longer + right.shorter : Length());
+            cut.shortPoint = std::max(cut.shortPoint, Length());
+            m_tally.add(std::move(cut));
+        }
+    }
+
+    void sayIfSpliced(std::size_t i, const SplicedRun& spliced) {
+        if (spliced.splices == 0)
+            return;
+        m_corners.splices += spliced.splices;
+        m_tally.warn(m_run.source, m_run.source.name + ": " + partName(i) + " of "
+            + m_tally.text(m_lengths[i].net) + " is longer than the longest stick stocked ("
+            + stickText(m_stick) + "); spliced.");
+    }
+
+    void checkSaw(const PieceEnd& end) {
+        const double swing = m_tally.practice().sawSwing.toDegrees();
+        if (end.sawAngle <= swing || m_saidSaw)
+            return;
+        m_saidSaw = true;
+        m_tally.warn(m_run.source, m_run.source.name + ": a corner of the " + std::string(m_run.label)
+            + " needs a saw angle of " + std::to_string(std::lround(end.sawAngle))
+            + " degrees, more than the saw swings (" + std::to_string(std::lround(swing)) + ").");
+    }
+
+    std::string partName(std::size_t i) const {
+        return std::string(m_run.label) + ", wall " + std::to_string(i + 1);
+    }
+
+    Piece piece(std::string part) const {
+        Piece cut;
+        cut.work = m_run.work;
+        cut.source = m_run.source;
+        cut.profile = m_run.profile;
+        cut.part = std::move(part);
+        return cut;
+    }
+
+    const WallRun& m_run;
+    const Room& m_room;
+    const std::vector<WallLength>& m_lengths;
+    Tally& m_tally;
+    Length m_stick;
+    RunCorners m_corners;
+    bool m_saidSaw = false;
+};
+
+} // namespace
+
+Length takeWallRun(const WallRun& run, const Room& room, const std::vector<WallLength>& lengths,
+    Length extra, Tally& tally) {
+    return RunCutter(run, room, lengths, tally).cut(extra);
+}
+
+} // namespace miterbook
