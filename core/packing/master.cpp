@@ -35,7 +35,7 @@ void Master::addSlacks() {
         dearest = std::max(dearest, bin.price);
     m_simplex.setTolerance(1e-9 * static_cast<double>(dearest));
     m_penalty = 10 * static_cast<double>(dearest);
-    std::vector<int> basis;
+    std::vector<int>& basis = m_firstBasis;
     int row = 0;
     for (; row < static_cast<int>(m_instance.kinds()); ++row) {
         const Simplex::Entry plus[] = {{row, 1.0}};
@@ -157,17 +157,28 @@ void Master::takeDuals() {
 Master::Outcome Master::solve(std::int64_t cutoff, Budget& budget) {
     m_bound = 0;
     setRhs(jitter);
-    if (!m_simplex.dual(budget) && budget.exhausted())
-        return Outcome::stopped;
-    bool changed = false;
-    for (std::size_t c = 0; c < m_columns.size(); ++c) {
-        if (!m_simplex.blocked(m_ids[c]))
-            continue;
-        m_simplex.setCost(m_ids[c], static_cast<double>(m_columns[c].cost) + m_penalty);
-        changed = true;
+    bool feasible = m_simplex.dual(budget);
+    for (int attempt = 0; attempt < 2 && !budget.exhausted(); ++attempt) {
+        if (!feasible)
+            m_simplex.start(m_firstBasis); // numerical trouble: from the beginning
+        priceOut();
+        const Outcome outcome = solveWithPenalty(cutoff, budget);
+        if (outcome != Outcome::stopped)
+            return outcome;
+        feasible = false;
     }
-    if (changed)
-        m_simplex.refresh();
+    return Outcome::stopped;
+}
+
+// Columns that may not be used but are still in the basis leave it when they cost too much.
+void Master::priceOut() {
+    for (std::size_t c = 0; c < m_columns.size(); ++c)
+        if (m_simplex.blocked(m_ids[c]))
+            m_simplex.setCost(m_ids[c], static_cast<double>(m_columns[c].cost) + m_penalty);
+    m_simplex.refresh();
+}
+
+Master::Outcome Master::solveWithPenalty(std::int64_t cutoff, Budget& budget) {
     for (int raised = 0;; ++raised) {
         const Outcome outcome = generate(cutoff, budget);
         if (outcome != Outcome::solved || !missesPieces() || raised == 4)
@@ -205,7 +216,7 @@ Master::Outcome Master::generate(std::int64_t cutoff, Budget& budget) {
         if (jittered) {
             jittered = false;
             setRhs(0);
-            if (!m_simplex.dual(budget) && budget.exhausted())
+            if (!m_simplex.dual(budget))
                 return Outcome::stopped;
             continue;
         }

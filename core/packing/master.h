@@ -45,6 +45,8 @@ private:
     bool insert(const Column& column);
     void allow(const std::vector<Column>& forbidden);
     int find(const Column& column) const;
+    void priceOut();
+    Outcome solveWithPenalty(std::int64_t cutoff, Budget& budget);
     Outcome generate(std::int64_t cutoff, Budget& budget);
     bool certify(Budget& budget);
     static std::size_t hash(const Column& column);
@@ -57,6 +59,7 @@ private:
     std::vector<int> m_columnOf; // and back, -1 for slacks
     std::unordered_multimap<std::size_t, int> m_known;
     std::vector<int> m_lowerRow; // per bin or -1
+    std::vector<int> m_firstBasis;
     std::vector<int> m_missing;  // simplex columns for pieces left out
     Counts m_demand;
     StickLimits m_limits;

@@ -68,7 +68,7 @@ void Search::branch() {
         diveAtLeaves(2 + round);
         closeLeaves(leafWork << (2 * round));
     }
-    if (getenv("DBG")) printf("nodes %d open %zu unresolved %zu\n", nodes, m_open.size(), m_unresolved.size());
+    if (getenv("DBG")) printf("nodes %d open %zu unresolved %zu cols %zu\n", nodes, m_open.size(), m_unresolved.size(), m_master.columns());
 }
 
 // The lowest leaves first: a plan found there is the cheapest.

@@ -16,6 +16,7 @@ constexpr double tiny = 1e-9;      // a basic value this far below zero still co
 constexpr double smallPivot = 1e-7; // smaller ones would spoil the inverse
 constexpr int checkEvery = 100;    // pivots between looks at the numerical error
 constexpr double mostError = 1e-7;
+constexpr std::size_t spreadAfter = 50; // dual steps before ties are broken by force
 constexpr int stallAfter = 1000;    // pivots without progress before the safe, slow rule
 
 } // namespace
@@ -247,14 +248,20 @@ bool Simplex::primal(Budget& budget) {
     }
 }
 
+// The row furthest from feasible, measured along its edge: fewer steps than by value alone.
 int Simplex::leavingDual() const {
     int best = -1;
-    double least = -1e-8;
+    double most = 0;
     for (std::size_t row = 0; row < m_rows; ++row) {
-        if (m_basic[row] < least) {
-            best = static_cast<int>(row);
-            least = m_basic[row];
-        }
+        if (m_basic[row] >= -1e-8)
+            continue;
+        const double* const edge = inverse(row);
+        const double norm = std::inner_product(edge, edge + m_rows, edge, 0.0);
+        const double score = m_basic[row] * m_basic[row] / norm;
+        if (score <= most)
+            continue;
+        best = static_cast<int>(row);
+        most = score;
     }
     return best;
 }
@@ -281,12 +288,35 @@ int Simplex::enteringDual(std::size_t row, Budget& budget) {
     return best;
 }
 
+// Ties between columns can keep the dual method busy for long. Then every column outside the
+// basis is made a little dearer, each by another amount; at the end the true costs return.
+void Simplex::spreadCosts() {
+    m_trueCost = m_cost;
+    for (std::size_t column = 0; column < m_cost.size(); ++column)
+        if (m_position[column] < 0)
+            m_cost[column] += m_tolerance * 1e4 *
+                              (1 + static_cast<double>(column * 2654435761U % 4096) / 1024);
+}
+
 bool Simplex::dual(Budget& budget) {
+    const bool done = dualSteps(budget);
+    if (!m_trueCost.empty()) {
+        m_cost = std::move(m_trueCost);
+        m_trueCost.clear();
+        refresh();
+    }
+    return done;
+}
+
+bool Simplex::dualSteps(Budget& budget) {
     const auto cost = static_cast<std::int64_t>(m_rows * m_rows / 2500 + 1);
-    for (int rounds = 0; rounds < 2000; ++rounds) {
+    const std::size_t most = 300 + 4 * m_rows;
+    for (std::size_t steps = 0; steps < most; ++steps) {
         const int row = leavingDual();
         if (row < 0)
             return !budget.exhausted();
+        if (steps == spreadAfter)
+            spreadCosts();
         const int column = enteringDual(static_cast<std::size_t>(row), budget);
         if (column < 0)
             return false;

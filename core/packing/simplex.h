@@ -58,12 +58,15 @@ private:
     bool pivot(std::size_t row, int column, double reduced);
     bool invert();
     bool settle();
+    void spreadCosts();
+    bool dualSteps(Budget& budget);
     double residual() const;
 
     std::size_t m_rows;
     std::size_t m_stride; // rows rounded up to whole vectors
     std::vector<double> m_rhs;
     std::vector<double> m_cost;
+    std::vector<double> m_trueCost; // while costs are spread
     std::vector<char> m_blocked;
     std::vector<std::size_t> m_first; // per column, where its entries begin
     std::vector<int> m_entryRow;
