@@ -63,8 +63,8 @@ Result<void> takeAngle(std::string_view& text, Wall& wall) {
     return {};
 }
 
-Result<Wall> parseWall(std::string_view text, std::size_t number, LengthUnit bareUnit) {
-    Wall wall;
+/// Reads one wall into `wall`.
+Result<void> parseWall(std::string_view text, std::size_t number, LengthUnit bareUnit, Wall& wall) {
     std::string_view rest = trimmed(text);
     takeBareness(rest, wall);
     if (const auto angle = takeAngle(rest, wall); !angle)
@@ -77,7 +77,7 @@ Result<Wall> parseWall(std::string_view text, std::size_t number, LengthUnit bar
     if (*length <= Length())
         return inWall(number, "\"" + std::string(rest) + "\" is no length for a wall.");
     wall.length = *length;
-    return wall;
+    return {};
 }
 
 std::vector<Wall> rectangle(Length width, Length depth) {
@@ -96,13 +96,13 @@ std::pair<std::size_t, std::size_t> findTimes(std::string_view text) {
 
 Result<std::vector<Wall>> parseRectangle(std::string_view text, std::size_t at, std::size_t size,
     LengthUnit bareUnit) {
-    const Result<Wall> width = parseWall(text.substr(0, at), 1, bareUnit);
-    if (!width)
-        return width.error();
-    const Result<Wall> depth = parseWall(text.substr(at + size), 2, bareUnit);
-    if (!depth)
-        return depth.error();
-    return rectangle(width->length, depth->length);
+    Wall width;
+    Wall depth;
+    if (const auto read = parseWall(text.substr(0, at), 1, bareUnit, width); !read)
+        return read.error();
+    if (const auto read = parseWall(text.substr(at + size), 2, bareUnit, depth); !read)
+        return read.error();
+    return rectangle(width.length, depth.length);
 }
 
 Corner cornerOf(char mark) {
@@ -114,12 +114,13 @@ Result<std::vector<Wall>> parseOutline(std::string_view text, bool open, LengthU
     std::size_t begin = 0;
     while (begin <= text.size()) {
         const auto end = std::min(text.find_first_of(",^|", begin), text.size());
-        Result<Wall> wall = parseWall(text.substr(begin, end - begin), walls.size() + 1, bareUnit);
-        if (!wall)
-            return wall.error();
+        Wall wall;
+        const std::string_view part = text.substr(begin, end - begin);
+        if (const auto read = parseWall(part, walls.size() + 1, bareUnit, wall); !read)
+            return read.error();
         if (end < text.size())
-            wall->corner = cornerOf(text[end]);
-        walls.push_back(*wall);
+            wall.corner = cornerOf(text[end]);
+        walls.push_back(wall);
         begin = end + 1;
     }
     // One or two walls cannot come round to where they began.
