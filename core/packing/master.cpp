@@ -107,6 +107,33 @@ void Master::ask(const Counts& demand, const StickLimits& limits,
     allow(forbidden);
 }
 
+void Master::forget(const Duals& duals, double gap) {
+    std::vector<char> kept(m_simplex.columns(), true);
+    std::vector<Column> columns;
+    m_known.clear();
+    for (std::size_t c = 0; c < m_columns.size(); ++c) {
+        const Column& column = m_columns[c];
+        double surplus = static_cast<double>(column.cost) - duals.stick[column.bin];
+        for (const auto& [kind, count] : column.cuts)
+            surplus -= duals.piece[static_cast<std::size_t>(kind)] * static_cast<double>(count);
+        if (surplus > gap && !column.cuts.empty() && !m_simplex.basic(m_ids[c])) {
+            kept[static_cast<std::size_t>(m_ids[c])] = false;
+            continue;
+        }
+        m_known.emplace(hash(column), static_cast<int>(columns.size()));
+        columns.push_back(column);
+    }
+    m_simplex.keepOnly(kept);
+    const std::size_t slacks = m_simplex.columns() - columns.size();
+    m_columnOf.assign(slacks, -1);
+    m_ids.clear();
+    for (std::size_t c = 0; c < columns.size(); ++c) {
+        m_ids.push_back(static_cast<int>(slacks + c)); // slacks come first, the rest in order
+        m_columnOf.push_back(static_cast<int>(c));
+    }
+    m_columns = std::move(columns);
+}
+
 // Many demands of one make the program so degenerate that it stalls; a little more of each, all
 // different, is asked for while columns are generated, and the true numbers at the end.
 void Master::setRhs(double jitter) {

@@ -21,6 +21,9 @@ public:
     void ask(const Counts& demand, const StickLimits& limits,
         const std::vector<Column>& forbidden);
 
+    // Forgets columns outside the basis whose cost exceeds their worth by more than gap.
+    void forget(const Duals& duals, double gap);
+
     enum class Outcome { solved, tooDear, stopped };
     // Column generation. tooDear: certified that no answer is below cutoff (in cents). solved:
     // optimal, or so close that the bound in whole price steps cannot rise any more.

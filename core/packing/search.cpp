@@ -12,6 +12,11 @@ namespace {
 
 constexpr std::int64_t leafWork = 20'000; // on each leaf in the first round
 
+// Beyond this the simplex spends its time on columns that hardly matter.
+std::size_t manyColumns(const Instance& instance) {
+    return 600 + 4 * instance.kinds();
+}
+
 } // namespace
 
 Search::Search(const Instance& instance, Incumbent& incumbent, Budget& budget)
@@ -45,6 +50,8 @@ void Search::run() {
     m_incumbent.raiseBound(m_master.bound());
     if (outcome != Master::Outcome::solved || !m_incumbent.complete())
         return;
+    m_rootDuals = m_master.duals();
+    m_rootObjective = m_master.objective();
     for (int d = 0; d < 2 && !m_incumbent.proven() && !m_budget.exhausted(); ++d)
         m_dive.run(limits, d);
     if (!m_incumbent.proven() && !m_budget.exhausted())
@@ -60,6 +67,9 @@ void Search::branch() {
         if (node.bound >= m_incumbent.cutoff())
             break; // and so are all others
         ++nodes;
+        if (m_master.columns() > manyColumns(m_instance))
+            m_master.forget(m_rootDuals,
+                static_cast<double>(m_incumbent.cutoff()) - m_rootObjective);
         process(std::move(node));
         if (!m_budget.exhausted())
             m_incumbent.raiseBound(openBound());

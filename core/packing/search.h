@@ -45,6 +45,8 @@ private:
     std::priority_queue<Node> m_open;
     std::vector<Node> m_unresolved;
     std::int64_t m_numbers = 0;
+    Duals m_rootDuals;
+    double m_rootObjective = 0;
 };
 
 } // namespace miterbook::packing

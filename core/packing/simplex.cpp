@@ -43,6 +43,33 @@ int Simplex::addColumn(std::span<const Entry> entries, double cost) {
     return static_cast<int>(m_cost.size()) - 1;
 }
 
+void Simplex::keepOnly(const std::vector<char>& kept) {
+    std::size_t to = 0;
+    std::size_t entry = 0;
+    for (std::size_t from = 0; from < columns(); ++from) {
+        if (!kept[from])
+            continue;
+        const std::size_t end = m_first[from + 1];
+        for (std::size_t e = m_first[from]; e < end; ++e, ++entry) {
+            m_entryRow[entry] = m_entryRow[e];
+            m_entryValue[entry] = m_entryValue[e];
+        }
+        m_cost[to] = m_cost[from];
+        m_blocked[to] = m_blocked[from];
+        m_position[to] = m_position[from];
+        if (m_position[to] >= 0)
+            m_basis[static_cast<std::size_t>(m_position[to])] = static_cast<int>(to);
+        m_first[++to] = entry;
+    }
+    m_cost.resize(to);
+    m_blocked.resize(to);
+    m_position.resize(to);
+    m_first.resize(to + 1);
+    m_entryRow.resize(entry);
+    m_entryValue.resize(entry);
+    m_scan = 0;
+}
+
 void Simplex::start(const std::vector<int>& basis) {
     m_basis = basis;
     std::fill(m_position.begin(), m_position.end(), -1);

@@ -20,6 +20,9 @@ public:
     explicit Simplex(std::size_t rows);
 
     int addColumn(std::span<const Entry> entries, double cost);
+    // Forgets the columns that are not kept; new numbers follow the old order. Basic ones stay.
+    void keepOnly(const std::vector<char>& kept);
+    bool basic(int column) const { return m_position[index(column)] >= 0; }
     // The first basis: one column for each row, each with a single entry of 1 or -1 in that row.
     void start(const std::vector<int>& basis);
 
