@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "book/check_parts.h"
+#include "book/checks.h"
+
+#include "basics/length_text.h"
+
+namespace miterbook {
+
+namespace {
+
+constexpr Length widest = Length::feet(4);      // a sheet's width
+constexpr Length longestStock = Length::feet(40);
+constexpr Money dearestStick = Money::dollars(10'000);
+
+std::string text(Length length, const PriceBook& book) {
+    return formatLengthWithUnit(length, book.shop().lengths());
+}
+
+} // namespace
+
+Result<void> check(const Profile& profile, const PriceBook& book) {
+    const auto sized = [](Length length) { return length > Length() && length <= widest; };
+    return Checks()
+        .require(!isBlank(profile.name), "A profile needs a name.")
+        .require(!anotherIs(book.of<Profile>(), profile,
+                     [&](const Profile& other) { return other.name == profile.name; }),
+            "There is a profile called \"" + profile.name + "\" already.")
+        .require(sized(profile.thickness), profile.name + ": a thickness of "
+                + text(profile.thickness, book) + " is not between 0 and 4 ft.")
+        .require(sized(profile.width), profile.name + ": a width of " + text(profile.width, book)
+                + " is not between 0 and 4 ft.")
+        .require(profile.springAngle >= Angle() && profile.springAngle <= Angle::degrees(89),
+            profile.name + ": a spring angle is measured from the wall, 0 to 89 degrees.")
+        .result();
+}
+
+Result<void> check(const Stick& stick, const PriceBook& book) {
+    const std::string of(book.profileName(stick.profile));
+    return Checks()
+        .require(book.profile(stick.profile) != nullptr, "A stick needs a profile that is in the book.")
+        .require(stick.length > Length() && stick.length <= longestStock,
+            of + ": a stick of " + text(stick.length, book) + " is not between 0 and 40 ft.")
+        .between(stick.price, dearestStick, of + ": a stick price")
+        .require(!anotherIs(book.of<Stick>(), stick,
+                     [&](const Stick& other) {
+                         return other.profile == stick.profile && other.length == stick.length;
+                     }),
+            of + " has a stick of " + text(stick.length, book) + " already.")
+        .result();
+}
+
+Result<void> check(const Offcut& offcut, const PriceBook& book) {
+    const std::string of(book.profileName(offcut.profile));
+    return Checks()
+        .require(book.profile(offcut.profile) != nullptr,
+            "An offcut needs a profile that is in the book.")
+        .require(offcut.length > Length() && offcut.length <= longestStock,
+            of + ": an offcut of " + text(offcut.length, book) + " is not between 0 and 40 ft.")
+        .require(offcut.count >= 0 && offcut.count <= 10'000,
+            of + ": a number of offcuts is between 0 and 10,000.")
+        .result();
+}
+
+} // namespace miterbook
