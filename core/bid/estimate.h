@@ -65,15 +65,4 @@ struct Estimate {
 Estimate estimate(const Takeoff& takeoff, const std::vector<StickPlan>& sticks,
     const PriceBook& prices, const BidSetup& setup, int floorArea);
 
-/// Splits an amount in proportion to weights, to the cent: the parts add up to the amount. Largest
-/// remainder, ties to the earlier. All weights zero: everything to the first. Weights not negative.
-std::vector<Money> shareOut(Money amount, const std::vector<std::int64_t>& weights);
-
-/// Price of a cost at a markup: C (1 + m).
-Money priceAtMarkup(Money cost, Percent markup);
-/// Price of a cost at a margin: C / (1 - g). Error for a margin of 100 % or more.
-Result<Money> priceAtMargin(Money cost, Percent margin);
-/// The markup that gives the same price as a margin: g / (1 - g). Error for 100 % or more.
-Result<Percent> markupFor(Percent margin);
-
 } // namespace miterbook

@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "batch/arguments.h"
+#include "batch/bring_schedules.h"
+#include "batch/commands.h"
+#include "io/file_bytes.h"
+#include "io/plan_text.h"
+
+namespace miterbook {
+
+namespace {
+
+void declare(QCommandLineParser& parser) {
+    parser.addPositionalArgument(QStringLiteral("BOOK"), QStringLiteral("the book"));
+    parser.addPositionalArgument(
+        QStringLiteral("FILE"), QStringLiteral("plan exchange files"), QStringLiteral("[FILE...]"));
+    addValue(parser, "builder", "B", "with --plan: whose plan the schedules belong to");
+    addValue(parser, "plan", "P", "with --builder: the plan; begun when there is none of that name");
+    addValue(parser, "windows", "F.csv", "window schedule");
+    addValue(parser, "doors", "F.csv", "door schedule");
+    addValue(parser, "rooms", "F.csv", "room-finish schedule");
+    addValue(parser, "level", "L", "the level of rows that name none");
+    addSwitch(parser, "good-rows", "bring in the good rows of a schedule that has bad ones");
+}
+
+/// All plans of one file in one edit; nothing is kept of a file that cannot be read whole.
+Result<void> bringPlan(OpenedBook& opened, const std::string& path, Console& console) {
+    const auto bytes = readFileBytes(path);
+    if (!bytes)
+        return bytes.error();
+    const auto edit = readPlanText(opened.book(), opened.workbook.ids(), *bytes);
+    if (!edit)
+        return badInput(fileName(path) + ": " + edit.error().sentence);
+    if (const auto done = opened.perform(*edit); !done)
+        return done;
+    console.out << fileName(path) << ": " << edit->sentence << '\n';
+    return {};
+}
+
+Result<void> bringPlans(OpenedBook& opened, const QStringList& files, Console& console) {
+    for (const QString& file : files) {
+        if (const auto done = bringPlan(opened, file.toStdString(), console); !done)
+            return done;
+    }
+    return {};
+}
+
+SchedulesToBring schedules(const QCommandLineParser& parser) {
+    return {value(parser, "builder"), value(parser, "plan"), value(parser, "level"),
+        value(parser, "rooms"), value(parser, "windows"), value(parser, "doors"),
+        isSet(parser, "good-rows")};
+}
+
+Result<void> run(const QCommandLineParser& parser, Console& console) {
+    const auto path = positional(parser, 0, "which book to bring them into");
+    if (!path)
+        return path.error();
+    const SchedulesToBring wanted = schedules(parser);
+    const bool anySchedule = !(wanted.rooms + wanted.windows + wanted.doors).empty();
+    const QStringList files = parser.positionalArguments().mid(1);
+    if (files.isEmpty() && !anySchedule)
+        return badInput("Say what to bring in: plan exchange files, or schedules of a plan.");
+    if (anySchedule && (wanted.builder.empty() || wanted.plan.empty()))
+        return badInput("Say whose plan the schedules belong to: --builder and --plan.");
+    auto opened = openWorkbook(*path, OpenMode::write);
+    if (!opened)
+        return opened.error();
+    if (const auto done = bringPlans(*opened, files, console); !done)
+        return done;
+    return anySchedule ? bringSchedules(*opened, wanted, console) : Result<void>();
+}
+
+} // namespace
+
+const Command bringCommand{
+    "bring", "bring in plan exchange files, or a plan's schedules as CSV", declare, run};
+
+} // namespace miterbook
