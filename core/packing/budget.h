@@ -33,6 +33,10 @@ public:
         }
         return !m_exhausted;
     }
+    // A part of this budget, booked here as it is used.
+    Budget part(std::int64_t work) {
+        return Budget(work, [this] { return !spend(askEvery); });
+    }
     bool exhausted() const { return m_exhausted; }
     std::int64_t spent() const { return m_spent; }
 

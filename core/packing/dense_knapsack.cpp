@@ -10,7 +10,7 @@ namespace miterbook::packing {
 
 namespace {
 
-constexpr std::size_t mostWalks = 200'000;
+constexpr std::size_t mostWalks = 30'000;
 
 } // namespace
 
@@ -47,7 +47,8 @@ bool DenseKnapsack<Value>::run(const std::vector<Value>& values, const Counts& l
     m_last = row(m_widths.size()); // zeros
     for (std::size_t kind = 0; kind < m_widths.size(); ++kind) {
         const std::int64_t width = m_widths[kind];
-        const std::int64_t limit = std::min(limits[kind], m_capacity / width);
+        const std::int64_t limit =
+            width > 0 ? std::min(limits[kind], m_capacity / width) : limits[kind];
         if (values[kind] <= 0 || limit <= 0)
             continue;
         m_steps.push_back({kind, limit, values[kind], m_last});
@@ -119,7 +120,7 @@ auto DenseKnapsack<Value>::bestBut(std::int64_t capacity,
             open.push(static_cast<int>(walks.size()) - 1);
         }
         if (walks.size() > mostWalks)
-            return std::pair(walk.most, Cuts{});
+            return std::pair(walk.most, Cuts{}); // not found, but no choice is better than this
     }
     return std::nullopt;
 }

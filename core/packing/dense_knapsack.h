@@ -27,7 +27,8 @@ public:
     // The cuts that make it, kinds ascending.
     std::vector<std::pair<int, std::int64_t>> cuts(std::int64_t capacity) const;
 
-    // The best of all choices that are not refused, and its value; refused may ask about many.
+    // The best of all choices that are not refused, and its value. After too many refusals no
+    // cuts, but a value that no choice exceeds. Nothing when every choice is refused.
     using Cuts = std::vector<std::pair<int, std::int64_t>>;
     std::optional<std::pair<Value, Cuts>> bestBut(
         std::int64_t capacity, const std::function<bool(const Cuts&)>& refused) const;

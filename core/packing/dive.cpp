@@ -45,12 +45,24 @@ void Dive::completeGreedily(const Partial& partial) {
     remaining.available = partial.limits.upper;
     LargestFirst filler(m_instance);
     Packing rest = fillGreedily(m_instance, remaining, filler);
-    rest.cost += partial.fixed.cost;
-    if (rest.missingWidth > 0 || rest.cost >= m_incumbent.cutoff())
+    if (rest.missingWidth > m_incumbent.packing().missingWidth ||
+        rest.cost + partial.fixed.cost >= m_incumbent.cutoff())
         return;
-    rest.columns.insert(
-        rest.columns.end(), partial.fixed.columns.begin(), partial.fixed.columns.end());
-    m_incumbent.offer(std::move(rest));
+    offer(std::move(rest), partial);
+}
+
+void Dive::offer(Packing packing, const Partial& before) {
+    packing.cost += before.fixed.cost;
+    packing.columns.insert(
+        packing.columns.end(), before.fixed.columns.begin(), before.fixed.columns.end());
+    m_incumbent.offer(std::move(packing));
+}
+
+void Dive::round(const StickLimits& limits) {
+    Partial partial{m_instance.demand(), limits, {}};
+    Uses uses = solution();
+    takeWhole(partial, uses);
+    completeGreedily(partial);
 }
 
 // Largest uses first.

@@ -21,6 +21,9 @@ public:
     // Only plans below the incumbent are sought.
     void run(const StickLimits& limits, int discrepancies);
 
+    // Only rounds down what the master found last and ends greedily; needs no budget.
+    void round(const StickLimits& limits);
+
 private:
     using Uses = std::vector<std::pair<Column, double>>;
 
@@ -29,6 +32,7 @@ private:
     Uses solution() const;
     bool finish(Partial& partial);
     void completeGreedily(const Partial& partial);
+    void offer(Packing packing, const Partial& before);
 
     const Instance& m_instance;
     Master& m_master;

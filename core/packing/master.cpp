@@ -9,6 +9,7 @@ namespace miterbook::packing {
 namespace {
 
 constexpr double jitter = 1e-6;
+constexpr std::int64_t lateWork = 15'000;
 
 std::size_t rowsOf(const Instance& instance) {
     std::size_t rows = instance.kinds() + instance.bins().size();
@@ -183,6 +184,7 @@ void Master::takeDuals() {
 
 Master::Outcome Master::solve(std::int64_t cutoff, Budget& budget) {
     m_bound = 0;
+    m_bestDuals = {};
     setRhs(jitter);
     bool feasible = m_simplex.dual(budget);
     for (int attempt = 0; attempt < 2 && !budget.exhausted(); ++attempt) {
@@ -227,7 +229,8 @@ Master::Outcome Master::generate(std::int64_t cutoff, Budget& budget) {
         const auto found = m_pricer.columns(m_duals, m_demand, m_limits, budget);
         if (!found)
             return Outcome::stopped;
-        const double low = std::ceil(m_pricer.estimate() / step - 1e-6) * step;
+        noteEstimate();
+        const double low = std::ceil(m_bestEstimate / step - 1e-6) * step;
         if (low > static_cast<double>(cutoff) - 0.5) {
             if (!certify(budget))
                 return Outcome::stopped;
@@ -253,8 +256,25 @@ Master::Outcome Master::generate(std::int64_t cutoff, Budget& budget) {
     }
 }
 
+void Master::noteEstimate() {
+    if (m_pricer.estimate() <= m_bestEstimate && !m_bestDuals.piece.empty())
+        return;
+    m_bestEstimate = m_pricer.estimate();
+    m_bestDuals = m_duals;
+    if (m_pricer.factor() < 1)
+        for (double& worth : m_bestDuals.piece)
+            worth *= m_pricer.factor() * (1 - 1e-12);
+}
+
+std::int64_t Master::lateBound() const {
+    if (m_bestDuals.piece.empty())
+        return 0;
+    Budget budget(lateWork);
+    return m_pricer.bound(m_bestDuals, m_demand, m_limits, budget).value_or(0);
+}
+
 bool Master::certify(Budget& budget) {
-    const auto bound = m_pricer.bound(m_duals, m_demand, m_limits, budget);
+    const auto bound = m_pricer.bound(m_bestDuals, m_demand, m_limits, budget);
     if (bound)
         m_bound = std::max(m_bound, *bound);
     return bound.has_value();

@@ -33,8 +33,8 @@ struct Plan {
     bool operator==(const Plan&) const = default;
 };
 
-// bound: no complete plan is cheaper, in cents. proven: cost equals the cheapest there is.
-// A plan with missing pieces is never proven; its bound covers the pieces that it does cut.
+// bound: no plan that cuts all pieces but those too long for any stick is cheaper, in cents; 0
+// when sticks ran out. proven: cost equals the cheapest there is and nothing is missing.
 struct Solution {
     std::string error; // a sentence when the problem was refused, then nothing else is set
     Plan plan;

@@ -12,6 +12,8 @@ namespace miterbook::packing {
 
 namespace {
 
+constexpr std::int64_t mostCells = 4'000'000;
+
 // No stick holds more worth than this: the longest one, filled in order of worth per width.
 double mostWorth(const Instance& instance, const Duals& duals, const Counts& demand) {
     std::vector<std::size_t> order(instance.kinds());
@@ -38,52 +40,65 @@ double mostWorth(const Instance& instance, const Duals& duals, const Counts& dem
 
 Pricer::Pricer(const Instance& instance)
     : m_instance(instance)
-    , m_fast(std::make_unique<DenseKnapsack<std::int32_t>>(instance.widths(),
-          instance.longestCapacity())) {}
+    , m_grid(instance, mostCells)
+    , m_fast(std::make_unique<DenseKnapsack<std::int32_t>>(
+          m_grid.widths(), m_grid.capacity(instance.longestCapacity()))) {}
 
 Pricer::~Pricer() = default;
+
+bool Pricer::refused(
+    std::size_t bin, const std::vector<std::pair<int, std::int64_t>>& cuts) const {
+    if (!m_grid.exact() &&
+        m_instance.width({bin, cuts, 0}) > m_instance.bins()[bin].capacity)
+        return true;
+    return std::any_of(m_forbidden.begin(), m_forbidden.end(),
+        [&](const Column& column) { return column.bin == bin && column.cuts == cuts; });
+}
 
 template <typename Value>
 Pricer::Best<Value> Pricer::best(const DenseKnapsack<Value>& knapsack, std::size_t bin,
     double scale) const {
+    if (m_instance.salvages())
+        return bestCredited(knapsack, bin, scale);
+    const std::int64_t capacity = m_grid.capacity(m_instance.bins()[bin].capacity);
+    const auto cost =
+        static_cast<Value>(static_cast<double>(m_instance.bins()[bin].price) * scale);
+    auto cuts = knapsack.cuts(capacity);
+    if (!refused(bin, cuts))
+        return {static_cast<Value>(knapsack.best(capacity) - cost), std::move(cuts)};
+    auto next = knapsack.bestBut(capacity, [&](const auto& other) { return refused(bin, other); });
+    if (!next)
+        return {static_cast<Value>(-cost), {}};
+    return {static_cast<Value>(next->first - cost), std::move(next->second)};
+}
+
+// With credit for remainders a stick filled less may gain more. Forbidden columns are not kept
+// out here: the bounds are the weaker for it, but no less true.
+template <typename Value>
+Pricer::Best<Value> Pricer::bestCredited(
+    const DenseKnapsack<Value>& knapsack, std::size_t bin, double scale) const {
     const std::int64_t capacity = m_instance.bins()[bin].capacity;
-    if (!m_instance.salvages()) {
-        const double cost = static_cast<double>(m_instance.bins()[bin].price) * scale;
-        return {static_cast<Value>(knapsack.best(capacity) - static_cast<Value>(cost)),
-            knapsack.cuts(capacity)};
-    }
+    const std::int64_t cells = m_grid.capacity(capacity);
     Value gain = std::numeric_limits<Value>::lowest();
     std::int64_t best = 0;
-    for (std::int64_t at = 0; at <= capacity; ++at) {
-        const double cost = static_cast<double>(m_instance.cost(bin, at)) * scale;
+    for (std::int64_t at = 0; at <= cells; ++at) {
+        // What fills this many cells is at least as wide as this.
+        const std::int64_t width = m_grid.leastWidth(at);
+        const double cost = static_cast<double>(m_instance.cost(bin, width)) * scale;
         const auto here = static_cast<Value>(knapsack.best(at) - static_cast<Value>(cost));
         if (here <= gain)
             continue;
         gain = here;
         best = at;
     }
-    return {gain, knapsack.cuts(best)};
+    auto cuts = knapsack.cuts(best);
+    if (m_instance.width({bin, cuts, 0}) > capacity)
+        cuts.clear();
+    return {gain, std::move(cuts)};
 }
 
-template <typename Value>
-Pricer::Best<Value> Pricer::bestAllowed(const DenseKnapsack<Value>& knapsack, std::size_t bin,
-    double scale) const {
-    Best<Value> first = best(knapsack, bin, scale);
-    const auto forbidden = [&](const auto& cuts) {
-        return std::any_of(m_forbidden.begin(), m_forbidden.end(),
-            [&](const Column& column) { return column.bin == bin && column.cuts == cuts; });
-    };
-    if (m_instance.salvages() || !forbidden(first.cuts))
-        return first;
-    const double cost = static_cast<double>(m_instance.bins()[bin].price) * scale;
-    auto next = knapsack.bestBut(m_instance.bins()[bin].capacity, forbidden);
-    if (!next)
-        return {static_cast<Value>(-static_cast<Value>(cost)), {}};
-    return {static_cast<Value>(next->first - static_cast<Value>(cost)), std::move(next->second)};
-}
-
-// Where columns are forbidden every piece is worth at least the smallest amount, so that no
-// choice is overlooked that differs from a forbidden one by worthless pieces only.
+// Where choices may be refused every piece is worth at least the smallest amount, so that no
+// choice is overlooked that differs from a refused one by worthless pieces only.
 template <typename Value>
 std::vector<Value> Pricer::scaled(const Duals& duals, const Counts& demand, double scale) const {
     std::vector<Value> values(duals.piece.size());
@@ -95,38 +110,91 @@ std::vector<Value> Pricer::scaled(const Duals& duals, const Counts& demand, doub
     return values;
 }
 
+// No stick takes more of a kind than this.
+Counts Pricer::caps(const Counts& demand) const {
+    Counts caps = demand;
+    for (std::size_t kind = 0; kind < caps.size(); ++kind)
+        caps[kind] = std::min(
+            caps[kind], m_instance.longestCapacity() / m_instance.widths()[kind]);
+    return caps;
+}
+
+// Takes the smallest pieces out until the rest fits.
+void Pricer::repair(Column& column) const {
+    std::int64_t width = m_instance.width(column);
+    while (width > m_instance.bins()[column.bin].capacity) {
+        width -= m_instance.widths()[static_cast<std::size_t>(column.cuts.back().first)];
+        if (--column.cuts.back().second == 0)
+            column.cuts.pop_back();
+    }
+}
+
+double Pricer::estimateAt(double factor, const Duals& duals, const Counts& demand,
+    const StickLimits& limits, const std::vector<double>& gains) const {
+    double sum = 0;
+    for (std::size_t kind = 0; kind < demand.size(); ++kind)
+        sum += factor * duals.piece[kind] * static_cast<double>(demand[kind]);
+    for (std::size_t bin = 0; bin < gains.size(); ++bin) {
+        const auto price = static_cast<double>(m_instance.bins()[bin].price);
+        const double gain = factor * (gains[bin] + price) - price;
+        sum -= gain * static_cast<double>(gain > 0 ? limits.upper[bin] : limits.lower[bin]);
+    }
+    return sum;
+}
+
+// Either the limits on sticks pay for columns worth too much, or all worth is scaled down until
+// no column of an unlimited stick is (A. A. Farley, Operations Research 38, 1990).
+void Pricer::estimate(const Duals& duals, const Counts& demand, const StickLimits& limits,
+    const std::vector<double>& gains) {
+    double factor = 1;
+    for (std::size_t bin = 0; bin < gains.size(); ++bin) {
+        const auto price = static_cast<double>(m_instance.bins()[bin].price);
+        if (!m_instance.bins()[bin].limited && gains[bin] > 0 && price > 0)
+            factor = std::min(factor, price / (price + gains[bin]));
+    }
+    m_factor = 1;
+    m_estimate = estimateAt(1, duals, demand, limits, gains);
+    if (factor >= 1 || m_instance.salvages())
+        return;
+    if (const double other = estimateAt(factor, duals, demand, limits, gains); other > m_estimate) {
+        m_estimate = other;
+        m_factor = factor;
+    }
+}
+
 std::optional<std::vector<Column>> Pricer::columns(const Duals& duals, const Counts& demand,
     const StickLimits& limits, Budget& budget) {
-    double dearest = 1;
+    double most = std::max(1.0, mostWorth(m_instance, duals, demand));
     for (const Bin& bin : m_instance.bins())
-        dearest = std::max(dearest, static_cast<double>(bin.price));
-    const double most = std::max(mostWorth(m_instance, duals, demand), dearest);
+        most = std::max(most, static_cast<double>(bin.price));
     const double scale = 1e9 / most;
-    const auto values = scaled<std::int32_t>(duals, demand, scale);
-    m_estimate = 0;
-    for (std::size_t kind = 0; kind < values.size(); ++kind)
-        m_estimate += duals.piece[kind] * static_cast<double>(demand[kind]);
-    if (!m_fast->run(values, demand, budget))
+    if (!m_fast->run(scaled<std::int32_t>(duals, demand, scale), caps(demand), budget))
         return std::nullopt;
     std::vector<Column> found;
+    std::vector<double> gains;
     for (std::size_t bin = 0; bin < m_instance.bins().size(); ++bin) {
-        auto [gain, cuts] = bestAllowed(*m_fast, bin, scale);
-        const double reduced = -static_cast<double>(gain) / scale;
-        m_estimate += reduced * static_cast<double>(reduced < 0 ? limits.upper[bin] : limits.lower[bin]);
-        if (limits.upper[bin] == 0 || reduced - duals.stick[bin] > -4 / scale)
+        auto [gain, cuts] = best(*m_fast, bin, scale);
+        gains.push_back(static_cast<double>(gain) / scale);
+        if (limits.upper[bin] == 0 || gains.back() + duals.stick[bin] < 4 / scale)
             continue;
         Column column{bin, std::move(cuts), 0};
+        if (column.cuts.empty() && !m_grid.exact()) {
+            column.cuts = m_fast->cuts(m_grid.capacity(m_instance.bins()[bin].capacity));
+            repair(column);
+            budget.spend(1000);
+        }
         column.cost = m_instance.cost(bin, m_instance.width(column));
         found.push_back(std::move(column));
     }
+    estimate(duals, demand, limits, gains);
     return found;
 }
 
 std::optional<std::int64_t> Pricer::bound(const Duals& duals, const Counts& demand,
     const StickLimits& limits, Budget& budget) {
     if (!m_exact)
-        m_exact = std::make_unique<DenseKnapsack<std::int64_t>>(m_instance.widths(),
-            m_instance.longestCapacity());
+        m_exact = std::make_unique<DenseKnapsack<std::int64_t>>(
+            m_grid.widths(), m_grid.capacity(m_instance.longestCapacity()));
     // Scaled by a power of two, so that prices stay exact.
     double top = std::max(1.0, mostWorth(m_instance, duals, demand));
     for (std::size_t bin = 0; bin < m_instance.bins().size(); ++bin)
@@ -139,10 +207,10 @@ std::optional<std::int64_t> Pricer::bound(const Duals& duals, const Counts& dema
     Wide sum = 0;
     for (std::size_t kind = 0; kind < values.size(); ++kind)
         sum += static_cast<Wide>(values[kind]) * demand[kind];
-    if (!m_exact->run(values, demand, budget))
+    if (!m_exact->run(values, caps(demand), budget))
         return std::nullopt;
     for (std::size_t bin = 0; bin < m_instance.bins().size(); ++bin) {
-        const std::int64_t gain = bestAllowed(*m_exact, bin, scale).gain;
+        const std::int64_t gain = best(*m_exact, bin, scale).gain;
         sum -= static_cast<Wide>(gain) * (gain > 0 ? limits.upper[bin] : limits.lower[bin]);
     }
     if (sum <= 0)

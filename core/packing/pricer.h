@@ -2,6 +2,7 @@
 #pragma once
 
 #include "packing/dense_knapsack.h"
+#include "packing/grid.h"
 #include "packing/instance.h"
 
 #include <memory>
@@ -32,10 +33,13 @@ public:
     void forbid(const std::vector<Column>& columns) { m_forbidden = columns; }
 
     // For each bin the column with the most worth over cost, where that is positive.
-    // Nothing when the budget ran out. estimate() then holds the bound that these duals give.
+    // Nothing when the budget ran out.
     std::optional<std::vector<Column>> columns(const Duals& duals, const Counts& demand,
         const StickLimits& limits, Budget& budget);
+    // The bound that the duals last given to columns() prove, up to rounding, once they are
+    // scaled by factor().
     double estimate() const { return m_estimate; }
+    double factor() const { return m_factor; }
 
     // A certified lower bound in cents for demand and limits, from these duals, in integer
     // arithmetic throughout. Nothing when the budget ran out.
@@ -45,23 +49,31 @@ public:
 private:
     template <typename Value>
     struct Best {
-        Value gain = 0; // worth less cost
-        std::vector<std::pair<int, std::int64_t>> cuts;
+        Value gain = 0; // worth less cost, or more than any column has
+        DenseKnapsack<Value>::Cuts cuts;
     };
     template <typename Value>
     std::vector<Value> scaled(const Duals& duals, const Counts& demand, double scale) const;
     template <typename Value>
     Best<Value> best(const DenseKnapsack<Value>& knapsack, std::size_t bin, double scale) const;
-
     template <typename Value>
-    Best<Value> bestAllowed(const DenseKnapsack<Value>& knapsack, std::size_t bin,
-        double scale) const;
+    Best<Value> bestCredited(
+        const DenseKnapsack<Value>& knapsack, std::size_t bin, double scale) const;
+    bool refused(std::size_t bin, const std::vector<std::pair<int, std::int64_t>>& cuts) const;
+    Counts caps(const Counts& demand) const;
+    void repair(Column& column) const;
+    double estimateAt(double factor, const Duals& duals, const Counts& demand,
+        const StickLimits& limits, const std::vector<double>& gains) const;
+    void estimate(const Duals& duals, const Counts& demand, const StickLimits& limits,
+        const std::vector<double>& gains);
 
     const Instance& m_instance;
+    Grid m_grid;
     std::vector<Column> m_forbidden;
     std::unique_ptr<DenseKnapsack<std::int32_t>> m_fast;
     std::unique_ptr<DenseKnapsack<std::int64_t>> m_exact;
     double m_estimate = 0;
+    double m_factor = 1;
 };
 
 } // namespace miterbook::packing

@@ -12,6 +12,7 @@ namespace miterbook::packing {
 
 namespace {
 
+constexpr std::int64_t workOfOne = 40'000;
 constexpr std::int64_t mostCells = 2'000'000; // of a knapsack table worth building in a hurry
 
 } // namespace
@@ -29,7 +30,8 @@ Packing quickPacking(const Instance& instance, Budget& budget) {
     if (Knapsack::cells(instance.kinds(), instance.longestCapacity()) > mostCells)
         return best;
     for (const double bonus : {0.05, 0.4}) {
-        WorthiestFirst worthiest(instance, bonus, budget);
+        Budget part = budget.part(workOfOne);
+        WorthiestFirst worthiest(instance, bonus, part);
         Packing packing = fillGreedily(instance, Remaining(instance), worthiest);
         if (better(packing, best))
             best = std::move(packing);

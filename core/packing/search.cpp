@@ -3,8 +3,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
-#include <cstdlib>
 
 namespace miterbook::packing {
 
@@ -47,26 +45,27 @@ void Search::run() {
     const StickLimits limits = rootLimits();
     m_master.ask(m_instance.demand(), limits, {});
     const auto outcome = m_master.solve(m_incumbent.cutoff(), m_budget);
-    m_incumbent.raiseBound(m_master.bound());
-    if (outcome != Master::Outcome::solved || !m_incumbent.complete())
+    if (outcome == Master::Outcome::stopped) {
+        m_dive.round(limits);
+        m_incumbent.raiseBound(m_master.lateBound());
         return;
+    }
+    m_incumbent.raiseBound(m_master.bound());
     m_rootDuals = m_master.duals();
     m_rootObjective = m_master.objective();
     for (int d = 0; d < 2 && !m_incumbent.proven() && !m_budget.exhausted(); ++d)
         m_dive.run(limits, d);
-    if (!m_incumbent.proven() && !m_budget.exhausted())
+    if (m_incumbent.complete() && !m_incumbent.proven() && !m_budget.exhausted())
         branch();
 }
 
 void Search::branch() {
     m_open.push({m_incumbent.bound(), m_numbers++, rootLimits()});
-    int nodes = 0;
     while (!m_open.empty() && !m_budget.exhausted()) {
         Node node = m_open.top();
         m_open.pop();
         if (node.bound >= m_incumbent.cutoff())
             break; // and so are all others
-        ++nodes;
         if (m_master.columns() > manyColumns(m_instance))
             m_master.forget(m_rootDuals,
                 static_cast<double>(m_incumbent.cutoff()) - m_rootObjective);
@@ -78,7 +77,6 @@ void Search::branch() {
         diveAtLeaves(2 + round);
         closeLeaves(leafWork << (2 * round));
     }
-    if (getenv("DBG")) printf("nodes %d open %zu unresolved %zu cols %zu\n", nodes, m_open.size(), m_unresolved.size(), m_master.columns());
 }
 
 // The lowest leaves first: a plan found there is the cheapest.

@@ -14,7 +14,8 @@ constexpr std::int64_t quickWork = 5000;
 Solution solutionOf(const Instance& instance, const Packing& packing, std::int64_t bound) {
     Solution solution;
     solution.plan = instance.plan(packing);
-    solution.bound = bound < packing.cost ? bound : packing.cost;
+    if (packing.missingWidth == 0)
+        solution.bound = bound < packing.cost ? bound : packing.cost;
     solution.proven = solution.plan.complete() && solution.bound == packing.cost;
     return solution;
 }
