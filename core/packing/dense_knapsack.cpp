@@ -4,6 +4,7 @@
 #include "packing/vector_loops.h"
 
 #include <algorithm>
+#include <bit>
 #include <queue>
 
 namespace miterbook::packing {
@@ -54,8 +55,9 @@ bool DenseKnapsack<Value>::run(const std::vector<Value>& values, const Counts& l
         m_steps.push_back({kind, limit, values[kind], m_last});
         addKind(m_last, row(kind), width, values[kind], limit);
         m_last = row(kind);
-        const std::int64_t vectors = (m_capacity - width) / (limit > 1 ? 2000 : 4000);
-        if (!budget.spend(1 + vectors))
+        const std::int64_t passes = std::bit_width(static_cast<std::uint64_t>(limit));
+        const auto bytes = static_cast<std::int64_t>(sizeof(Value)) * (m_capacity - width);
+        if (!budget.spend(1 + passes * bytes / 10'000))
             return false;
     }
     return true;
@@ -87,7 +89,7 @@ std::vector<std::pair<int, std::int64_t>> DenseKnapsack<Value>::cuts(std::int64_
 // out in falling order of value.
 template <typename Value>
 auto DenseKnapsack<Value>::bestBut(std::int64_t capacity,
-    const std::function<bool(const Cuts&)>& refused) const
+    const std::function<bool(const Cuts&)>& refused, Budget& budget) const
     -> std::optional<std::pair<Value, Cuts>> {
     std::vector<Walk> walks{{m_last[capacity], 0, m_steps.size(), capacity, 0, -1}};
     const auto less = [&](int a, int b) {
@@ -119,7 +121,7 @@ auto DenseKnapsack<Value>::bestBut(std::int64_t capacity,
                 walk.steps - 1, room, count, at});
             open.push(static_cast<int>(walks.size()) - 1);
         }
-        if (walks.size() > mostWalks)
+        if (!budget.spend(1) || walks.size() > mostWalks)
             return std::pair(walk.most, Cuts{}); // not found, but no choice is better than this
     }
     return std::nullopt;

@@ -27,11 +27,12 @@ public:
     // The cuts that make it, kinds ascending.
     std::vector<std::pair<int, std::int64_t>> cuts(std::int64_t capacity) const;
 
-    // The best of all choices that are not refused, and its value. After too many refusals no
-    // cuts, but a value that no choice exceeds. Nothing when every choice is refused.
+    // The best of all choices that are not refused, and its value. After too many refusals, or
+    // when the budget ends, no cuts, but a value that no choice exceeds. Nothing when every choice is refused.
     using Cuts = std::vector<std::pair<int, std::int64_t>>;
     std::optional<std::pair<Value, Cuts>> bestBut(
-        std::int64_t capacity, const std::function<bool(const Cuts&)>& refused) const;
+        std::int64_t capacity, const std::function<bool(const Cuts&)>& refused,
+        Budget& budget) const;
 
     static std::int64_t cells(std::size_t kinds, std::int64_t capacity) {
         return static_cast<std::int64_t>(kinds + 3) * (capacity + 1);

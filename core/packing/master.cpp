@@ -9,7 +9,6 @@ namespace miterbook::packing {
 namespace {
 
 constexpr double jitter = 1e-6;
-constexpr std::int64_t lateWork = 15'000;
 
 std::size_t rowsOf(const Instance& instance) {
     std::size_t rows = instance.kinds() + instance.bins().size();
@@ -36,6 +35,7 @@ void Master::addSlacks() {
         dearest = std::max(dearest, bin.price);
     m_simplex.setTolerance(1e-9 * static_cast<double>(dearest));
     m_penalty = 10 * static_cast<double>(dearest);
+    m_highestPenalty = 1000 * m_penalty;
     std::vector<int>& basis = m_firstBasis;
     int row = 0;
     for (; row < static_cast<int>(m_instance.kinds()); ++row) {
@@ -184,7 +184,6 @@ void Master::takeDuals() {
 
 Master::Outcome Master::solve(std::int64_t cutoff, Budget& budget) {
     m_bound = 0;
-    m_bestDuals = {};
     setRhs(jitter);
     bool feasible = m_simplex.dual(budget);
     for (int attempt = 0; attempt < 2 && !budget.exhausted(); ++attempt) {
@@ -208,9 +207,9 @@ void Master::priceOut() {
 }
 
 Master::Outcome Master::solveWithPenalty(std::int64_t cutoff, Budget& budget) {
-    for (int raised = 0;; ++raised) {
+    for (;;) {
         const Outcome outcome = generate(cutoff, budget);
-        if (outcome != Outcome::solved || !missesPieces() || raised == 4)
+        if (outcome != Outcome::solved || !missesPieces() || m_penalty >= m_highestPenalty)
             return outcome;
         m_penalty *= 10; // pieces were left out because that was cheap
         for (const int column : m_missing)
@@ -229,19 +228,15 @@ Master::Outcome Master::generate(std::int64_t cutoff, Budget& budget) {
         const auto found = m_pricer.columns(m_duals, m_demand, m_limits, budget);
         if (!found)
             return Outcome::stopped;
-        noteEstimate();
-        const double low = std::ceil(m_bestEstimate / step - 1e-6) * step;
-        if (low > static_cast<double>(cutoff) - 0.5) {
-            if (!certify(budget))
-                return Outcome::stopped;
-            if (m_bound >= cutoff)
-                return Outcome::tooDear;
-        }
+        m_bound = std::max(m_bound, m_pricer.certified());
+        if (m_bound >= cutoff)
+            return Outcome::tooDear;
         std::size_t added = 0;
         for (const Column& column : *found)
             added += insert(column) ? 1 : 0;
         const double high = std::ceil(m_simplex.objective() / step - 1e-6) * step;
-        if (added > 0 && low < high - 0.5)
+        const bool met = static_cast<double>(m_bound) > high - 0.5;
+        if (added > 0 && !met)
             continue;
         if (jittered) {
             jittered = false;
@@ -250,31 +245,14 @@ Master::Outcome Master::generate(std::int64_t cutoff, Budget& budget) {
                 return Outcome::stopped;
             continue;
         }
-        if (!certify(budget))
+        if (!met && !certify(budget))
             return Outcome::stopped;
         return m_bound >= cutoff ? Outcome::tooDear : Outcome::solved;
     }
 }
 
-void Master::noteEstimate() {
-    if (m_pricer.estimate() <= m_bestEstimate && !m_bestDuals.piece.empty())
-        return;
-    m_bestEstimate = m_pricer.estimate();
-    m_bestDuals = m_duals;
-    if (m_pricer.factor() < 1)
-        for (double& worth : m_bestDuals.piece)
-            worth *= m_pricer.factor() * (1 - 1e-12);
-}
-
-std::int64_t Master::lateBound() const {
-    if (m_bestDuals.piece.empty())
-        return 0;
-    Budget budget(lateWork);
-    return m_pricer.bound(m_bestDuals, m_demand, m_limits, budget).value_or(0);
-}
-
 bool Master::certify(Budget& budget) {
-    const auto bound = m_pricer.bound(m_bestDuals, m_demand, m_limits, budget);
+    const auto bound = m_pricer.bound(m_duals, m_demand, m_limits, budget);
     if (bound)
         m_bound = std::max(m_bound, *bound);
     return bound.has_value();

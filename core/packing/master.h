@@ -29,10 +29,8 @@ public:
     // optimal, or so close that the bound in whole price steps cannot rise any more.
     Outcome solve(std::int64_t cutoff, Budget& budget);
 
-    // A certified bound in cents; 0 after stopped.
+    // A certified bound in cents; after stopped too, as far as the work went.
     std::int64_t bound() const { return m_bound; }
-    // The best bound that can be had when stopped: takes a few milliseconds more.
-    std::int64_t lateBound() const;
     double objective() const { return m_simplex.objective(); }
     // Columns in use and how often, most first.
     std::vector<std::pair<int, double>> solution() const;
@@ -54,11 +52,10 @@ private:
     Outcome solveWithPenalty(std::int64_t cutoff, Budget& budget);
     Outcome generate(std::int64_t cutoff, Budget& budget);
     bool certify(Budget& budget);
-    void noteEstimate();
     static std::size_t hash(const Column& column);
 
     const Instance& m_instance;
-    mutable Pricer m_pricer; // keeps its tables between calls
+    Pricer m_pricer;
     Simplex m_simplex;
     std::vector<Column> m_columns;
     std::vector<int> m_ids; // simplex column of each
@@ -70,10 +67,9 @@ private:
     Counts m_demand;
     StickLimits m_limits;
     Duals m_duals;
-    Duals m_bestDuals; // those with the highest estimate since ask(), scaled
-    double m_bestEstimate = 0;
     std::int64_t m_bound = 0;
-    double m_penalty = 1;
+    double m_penalty = 1; // for each piece left out; raised when that turns out too cheap
+    double m_highestPenalty = 1;
 };
 
 } // namespace miterbook::packing

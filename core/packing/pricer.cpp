@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "packing/pricer.h"
 
-#include "packing/wide.h"
-
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -57,7 +55,7 @@ bool Pricer::refused(
 
 template <typename Value>
 Pricer::Best<Value> Pricer::best(const DenseKnapsack<Value>& knapsack, std::size_t bin,
-    double scale) const {
+    double scale, Budget& budget) const {
     if (m_instance.salvages())
         return bestCredited(knapsack, bin, scale);
     const std::int64_t capacity = m_grid.capacity(m_instance.bins()[bin].capacity);
@@ -66,7 +64,8 @@ Pricer::Best<Value> Pricer::best(const DenseKnapsack<Value>& knapsack, std::size
     auto cuts = knapsack.cuts(capacity);
     if (!refused(bin, cuts))
         return {static_cast<Value>(knapsack.best(capacity) - cost), std::move(cuts)};
-    auto next = knapsack.bestBut(capacity, [&](const auto& other) { return refused(bin, other); });
+    auto next = knapsack.bestBut(
+        capacity, [&](const auto& other) { return refused(bin, other); }, budget);
     if (!next)
         return {static_cast<Value>(-cost), {}};
     return {static_cast<Value>(next->first - cost), std::move(next->second)};
@@ -129,37 +128,46 @@ void Pricer::repair(Column& column) const {
     }
 }
 
-double Pricer::estimateAt(double factor, const Duals& duals, const Counts& demand,
-    const StickLimits& limits, const std::vector<double>& gains) const {
-    double sum = 0;
-    for (std::size_t kind = 0; kind < demand.size(); ++kind)
-        sum += factor * duals.piece[kind] * static_cast<double>(demand[kind]);
-    for (std::size_t bin = 0; bin < gains.size(); ++bin) {
-        const auto price = static_cast<double>(m_instance.bins()[bin].price);
-        const double gain = factor * (gains[bin] + price) - price;
-        sum -= gain * static_cast<double>(gain > 0 ? limits.upper[bin] : limits.lower[bin]);
-    }
-    return sum;
+std::int64_t Pricer::inCents(Wide sum, int bits) const {
+    if (sum <= 0)
+        return 0;
+    const Wide step = std::max<std::int64_t>(m_instance.priceStep(), 1);
+    const Wide unit = bits >= 0 ? step << bits : step;
+    const Wide top = bits >= 0 ? sum : sum << -bits;
+    return static_cast<std::int64_t>((top + unit - 1) / unit * step);
 }
 
 // Either the limits on sticks pay for columns worth too much, or all worth is scaled down until
-// no column of an unlimited stick is (A. A. Farley, Operations Research 38, 1990).
-void Pricer::estimate(const Duals& duals, const Counts& demand, const StickLimits& limits,
-    const std::vector<double>& gains) {
-    double factor = 1;
-    for (std::size_t bin = 0; bin < gains.size(); ++bin) {
-        const auto price = static_cast<double>(m_instance.bins()[bin].price);
-        if (!m_instance.bins()[bin].limited && gains[bin] > 0 && price > 0)
-            factor = std::min(factor, price / (price + gains[bin]));
-    }
-    m_factor = 1;
-    m_estimate = estimateAt(1, duals, demand, limits, gains);
-    if (factor >= 1 || m_instance.salvages())
-        return;
-    if (const double other = estimateAt(factor, duals, demand, limits, gains); other > m_estimate) {
-        m_estimate = other;
-        m_factor = factor;
-    }
+// no column of an unlimited stick is (A. A. Farley, Operations Research 38, 1990). Rounding each
+// scaled value down keeps a stick's worth at or below its own scaled worth rounded down.
+void Pricer::certify(const std::vector<std::int32_t>& values,
+    const std::vector<std::int64_t>& gains, const Counts& demand, const StickLimits& limits,
+    int bits) {
+    constexpr int fraction = 30;
+    constexpr std::int64_t one = std::int64_t{1} << fraction;
+    const std::vector<Bin>& bins = m_instance.bins();
+    const auto cost = [&](std::size_t bin) {
+        return static_cast<std::int64_t>(std::ldexp(static_cast<double>(bins[bin].price), bits));
+    };
+    const auto boundAt = [&](std::int64_t factor) {
+        Wide sum = 0;
+        for (std::size_t kind = 0; kind < demand.size(); ++kind)
+            sum += static_cast<Wide>(values[kind] * factor >> fraction) * demand[kind];
+        for (std::size_t bin = 0; bin < bins.size(); ++bin) {
+            const std::int64_t worth = gains[bin] + cost(bin);
+            const std::int64_t gain = (worth * factor >> fraction) - cost(bin);
+            sum -= static_cast<Wide>(gain) * (gain > 0 ? limits.upper[bin] : limits.lower[bin]);
+        }
+        return inCents(sum, bits);
+    };
+    m_certified = m_instance.salvages() ? 0 : boundAt(one);
+    std::int64_t factor = one;
+    for (std::size_t bin = 0; bin < bins.size(); ++bin)
+        if (!bins[bin].limited && gains[bin] > 0)
+            factor = std::min(factor,
+                static_cast<std::int64_t>(static_cast<Wide>(cost(bin)) * one / (gains[bin] + cost(bin))));
+    if (factor < one && !m_instance.salvages())
+        m_certified = std::max(m_certified, boundAt(factor));
 }
 
 std::optional<std::vector<Column>> Pricer::columns(const Duals& duals, const Counts& demand,
@@ -167,26 +175,27 @@ std::optional<std::vector<Column>> Pricer::columns(const Duals& duals, const Cou
     double most = std::max(1.0, mostWorth(m_instance, duals, demand));
     for (const Bin& bin : m_instance.bins())
         most = std::max(most, static_cast<double>(bin.price));
-    const double scale = 1e9 / most;
-    if (!m_fast->run(scaled<std::int32_t>(duals, demand, scale), caps(demand), budget))
+    const int bits = 30 - static_cast<int>(std::ceil(std::log2(most)));
+    const double scale = std::ldexp(1.0, bits);
+    const auto values = scaled<std::int32_t>(duals, demand, scale);
+    if (!m_fast->run(values, caps(demand), budget))
         return std::nullopt;
     std::vector<Column> found;
-    std::vector<double> gains;
+    std::vector<std::int64_t> gains;
     for (std::size_t bin = 0; bin < m_instance.bins().size(); ++bin) {
-        auto [gain, cuts] = best(*m_fast, bin, scale);
-        gains.push_back(static_cast<double>(gain) / scale);
-        if (limits.upper[bin] == 0 || gains.back() + duals.stick[bin] < 4 / scale)
+        auto [gain, cuts] = best(*m_fast, bin, scale, budget);
+        gains.push_back(gain);
+        if (limits.upper[bin] == 0 || gain / scale + duals.stick[bin] < 4 / scale)
             continue;
         Column column{bin, std::move(cuts), 0};
         if (column.cuts.empty() && !m_grid.exact()) {
             column.cuts = m_fast->cuts(m_grid.capacity(m_instance.bins()[bin].capacity));
             repair(column);
-            budget.spend(1000);
         }
         column.cost = m_instance.cost(bin, m_instance.width(column));
         found.push_back(std::move(column));
     }
-    estimate(duals, demand, limits, gains);
+    certify(values, gains, demand, limits, bits);
     return found;
 }
 
@@ -200,8 +209,6 @@ std::optional<std::int64_t> Pricer::bound(const Duals& duals, const Counts& dema
     for (std::size_t bin = 0; bin < m_instance.bins().size(); ++bin)
         top = std::max(top, static_cast<double>(m_instance.bins()[bin].price));
     const int bits = 60 - static_cast<int>(std::ceil(std::log2(top)));
-    if (bits < 0)
-        return 0;
     const double scale = std::ldexp(1.0, bits);
     const auto values = scaled<std::int64_t>(duals, demand, scale);
     Wide sum = 0;
@@ -210,14 +217,10 @@ std::optional<std::int64_t> Pricer::bound(const Duals& duals, const Counts& dema
     if (!m_exact->run(values, caps(demand), budget))
         return std::nullopt;
     for (std::size_t bin = 0; bin < m_instance.bins().size(); ++bin) {
-        const std::int64_t gain = best(*m_exact, bin, scale).gain;
+        const std::int64_t gain = best(*m_exact, bin, scale, budget).gain;
         sum -= static_cast<Wide>(gain) * (gain > 0 ? limits.upper[bin] : limits.lower[bin]);
     }
-    if (sum <= 0)
-        return 0;
-    const auto unit = static_cast<Wide>(1) << bits;
-    const Wide step = std::max<std::int64_t>(m_instance.priceStep(), 1);
-    return static_cast<std::int64_t>((sum + unit * step - 1) / (unit * step) * step);
+    return inCents(sum, bits);
 }
 
 } // namespace miterbook::packing

@@ -4,6 +4,7 @@
 #include "packing/dense_knapsack.h"
 #include "packing/grid.h"
 #include "packing/instance.h"
+#include "packing/wide.h"
 
 #include <memory>
 #include <optional>
@@ -36,10 +37,9 @@ public:
     // Nothing when the budget ran out.
     std::optional<std::vector<Column>> columns(const Duals& duals, const Counts& demand,
         const StickLimits& limits, Budget& budget);
-    // The bound that the duals last given to columns() prove, up to rounding, once they are
-    // scaled by factor().
-    double estimate() const { return m_estimate; }
-    double factor() const { return m_factor; }
+    // A certified bound in cents that the last columns() gave along with them; a little lower
+    // than what bound() gets from the same duals.
+    std::int64_t certified() const { return m_certified; }
 
     // A certified lower bound in cents for demand and limits, from these duals, in integer
     // arithmetic throughout. Nothing when the budget ran out.
@@ -55,25 +55,24 @@ private:
     template <typename Value>
     std::vector<Value> scaled(const Duals& duals, const Counts& demand, double scale) const;
     template <typename Value>
-    Best<Value> best(const DenseKnapsack<Value>& knapsack, std::size_t bin, double scale) const;
+    Best<Value> best(const DenseKnapsack<Value>& knapsack, std::size_t bin, double scale,
+        Budget& budget) const;
     template <typename Value>
     Best<Value> bestCredited(
         const DenseKnapsack<Value>& knapsack, std::size_t bin, double scale) const;
     bool refused(std::size_t bin, const std::vector<std::pair<int, std::int64_t>>& cuts) const;
     Counts caps(const Counts& demand) const;
     void repair(Column& column) const;
-    double estimateAt(double factor, const Duals& duals, const Counts& demand,
-        const StickLimits& limits, const std::vector<double>& gains) const;
-    void estimate(const Duals& duals, const Counts& demand, const StickLimits& limits,
-        const std::vector<double>& gains);
+    void certify(const std::vector<std::int32_t>& values, const std::vector<std::int64_t>& gains,
+        const Counts& demand, const StickLimits& limits, int bits);
+    std::int64_t inCents(Wide sum, int bits) const;
 
     const Instance& m_instance;
     Grid m_grid;
     std::vector<Column> m_forbidden;
     std::unique_ptr<DenseKnapsack<std::int32_t>> m_fast;
     std::unique_ptr<DenseKnapsack<std::int64_t>> m_exact;
-    double m_estimate = 0;
-    double m_factor = 1;
+    std::int64_t m_certified = 0;
 };
 
 } // namespace miterbook::packing

@@ -45,12 +45,11 @@ void Search::run() {
     const StickLimits limits = rootLimits();
     m_master.ask(m_instance.demand(), limits, {});
     const auto outcome = m_master.solve(m_incumbent.cutoff(), m_budget);
-    if (outcome == Master::Outcome::stopped) {
-        m_dive.round(limits);
-        m_incumbent.raiseBound(m_master.lateBound());
-        return;
-    }
     m_incumbent.raiseBound(m_master.bound());
+    if (outcome == Master::Outcome::stopped)
+        m_dive.round(limits);
+    if (outcome != Master::Outcome::solved)
+        return;
     m_rootDuals = m_master.duals();
     m_rootObjective = m_master.objective();
     for (int d = 0; d < 2 && !m_incumbent.proven() && !m_budget.exhausted(); ++d)

@@ -166,7 +166,7 @@ int Simplex::leaving() const {
     return best;
 }
 
-bool Simplex::pivot(std::size_t row, int column, double reduced) {
+bool Simplex::pivot(std::size_t row, int column, double reduced, Budget& budget) {
     const double by = m_direction[row];
     if (std::abs(by) < smallPivot)
         return false;
@@ -187,16 +187,16 @@ bool Simplex::pivot(std::size_t row, int column, double reduced) {
     m_basis[row] = column;
     if (++m_sinceInverted < checkEvery)
         return true;
-    return settle();
+    return settle(budget);
 }
 
 // Looks at the error now and then and inverts anew when it has grown.
-bool Simplex::settle() {
+bool Simplex::settle(Budget& budget) {
     m_sinceInverted = 0;
     refresh();
     if (residual() <= mostError)
         return true;
-    return invert();
+    return invert(budget);
 }
 
 double Simplex::residual() const {
@@ -215,7 +215,7 @@ double Simplex::residual() const {
 }
 
 // Gauss-Jordan with row pivoting on [B | I].
-bool Simplex::invert() {
+bool Simplex::invert(Budget& budget) {
     const std::size_t n = m_rows;
     std::vector<double> matrix(n * m_stride, 0);
     for (std::size_t position = 0; position < n; ++position) {
@@ -243,6 +243,8 @@ bool Simplex::invert() {
             matrix[k * m_stride + i] /= by;
             inverse(k)[i] /= by;
         }
+        if (!budget.spend(static_cast<std::int64_t>(n * n / 4000)))
+            return false;
         for (std::size_t row = 0; row < n; ++row) {
             const double factor = matrix[row * m_stride + k];
             if (row == k || factor == 0)
@@ -268,9 +270,8 @@ bool Simplex::primal(Budget& budget) {
             return false; // cannot happen with costs of zero or more
         const double step = m_basic[static_cast<std::size_t>(row)];
         m_stalled = step > tiny ? 0 : m_stalled + 1;
-        if (!pivot(static_cast<std::size_t>(row), column, reducedCost(column)))
-            return false;
-        if (!budget.spend(cost))
+        if (!pivot(static_cast<std::size_t>(row), column, reducedCost(column), budget) ||
+            !budget.spend(cost))
             return false;
     }
 }
@@ -348,9 +349,8 @@ bool Simplex::dualSteps(Budget& budget) {
         if (column < 0)
             return false;
         direction(column);
-        if (!pivot(static_cast<std::size_t>(row), column, reducedCost(column)))
-            return false;
-        if (!budget.spend(cost))
+        if (!pivot(static_cast<std::size_t>(row), column, reducedCost(column), budget) ||
+            !budget.spend(cost))
             return false;
     }
     return false;

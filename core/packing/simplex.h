@@ -58,9 +58,9 @@ private:
     int leaving() const;
     int leavingDual() const;
     int enteringDual(std::size_t row, Budget& budget);
-    bool pivot(std::size_t row, int column, double reduced);
-    bool invert();
-    bool settle();
+    bool pivot(std::size_t row, int column, double reduced, Budget& budget);
+    bool invert(Budget& budget);
+    bool settle(Budget& budget);
     void spreadCosts();
     bool dualSteps(Budget& budget);
     double residual() const;
