@@ -1,0 +1,1 @@
+#include "io/csv_table.h"
