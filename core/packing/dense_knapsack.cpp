@@ -20,7 +20,9 @@ DenseKnapsack<Value>::DenseKnapsack(const Counts& widths, std::int64_t capacity)
     : m_widths(widths)
     , m_capacity(capacity)
     , m_stride(static_cast<std::size_t>(capacity) + 1)
-    , m_table(m_stride * (widths.size() + 2), 0) {}
+    , m_table(std::make_unique_for_overwrite<Value[]>(m_stride * (widths.size() + 2))) {
+    std::fill_n(row(widths.size()), m_stride, Value{0});
+}
 
 // Copies are added in powers of two, so that few passes give every number up to the limit. The
 // passes swap between the row and the scratch row and end in the row.
@@ -108,10 +110,12 @@ auto DenseKnapsack<Value>::bestBut(std::int64_t capacity,
             for (int w = at; w > 0; w = walks[static_cast<std::size_t>(w)].parent)
                 if (const Walk& here = walks[static_cast<std::size_t>(w)]; here.count > 0)
                     cuts.emplace_back(static_cast<int>(m_steps[here.steps].kind), here.count);
+            budget.spend(10);
             if (!refused(cuts))
                 return std::pair(walk.settled, std::move(cuts));
             continue;
         }
+        const auto before = static_cast<std::int64_t>(walks.size());
         const Step& step = m_steps[walk.steps - 1];
         const std::int64_t width = m_widths[step.kind];
         for (std::int64_t count = 0; count <= step.limit && count * width <= walk.room; ++count) {
@@ -121,7 +125,8 @@ auto DenseKnapsack<Value>::bestBut(std::int64_t capacity,
                 walk.steps - 1, room, count, at});
             open.push(static_cast<int>(walks.size()) - 1);
         }
-        if (!budget.spend(1) || walks.size() > mostWalks)
+        const auto pushed = static_cast<std::int64_t>(walks.size()) - before;
+        if (!budget.spend(2 + pushed / 2) || walks.size() > mostWalks)
             return std::pair(walk.most, Cuts{}); // not found, but no choice is better than this
     }
     return std::nullopt;

@@ -6,6 +6,7 @@
 
 #include <cstdint>
 #include <functional>
+#include <memory>
 #include <optional>
 #include <vector>
 
@@ -39,7 +40,7 @@ public:
     }
 
 private:
-    Value* row(std::size_t index) { return m_table.data() + index * m_stride; }
+    Value* row(std::size_t index) { return m_table.get() + index * m_stride; }
     void addKind(const Value* before, Value* after, std::int64_t width, Value value,
         std::int64_t limit);
 
@@ -63,7 +64,7 @@ private:
     const Counts& m_widths;
     std::int64_t m_capacity;
     std::size_t m_stride;
-    std::vector<Value> m_table; // rows: kinds, then a row of zeros, then scratch
+    std::unique_ptr<Value[]> m_table; // rows: kinds, then a row of zeros, then scratch
     std::vector<Step> m_steps;
     const Value* m_last = nullptr;
 };

@@ -10,7 +10,7 @@ namespace miterbook::packing {
 
 namespace {
 
-constexpr std::int64_t mostCells = 4'000'000;
+constexpr std::int64_t mostCells = 2'000'000;
 
 // No stick holds more worth than this: the longest one, filled in order of worth per width.
 double mostWorth(const Instance& instance, const Duals& duals, const Counts& demand) {
