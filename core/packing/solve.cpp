@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "packing/solve.h"
 
+#include "packing/consolidate.h"
 #include "packing/instance.h"
 #include "packing/quick.h"
 #include "packing/search.h"
@@ -10,6 +11,7 @@ namespace miterbook::packing {
 namespace {
 
 constexpr std::int64_t quickWork = 5000;
+constexpr std::int64_t tidyWork = 5000;
 
 Solution solutionOf(const Instance& instance, const Packing& packing, std::int64_t bound) {
     Solution solution;
@@ -42,6 +44,8 @@ Solution solve(const Problem& problem, Budget& budget, const Progress& progress)
     incumbent.offer(quickPacking(instance, budget));
     if (!incumbent.proven())
         Search(instance, incumbent, budget).run();
+    Budget last(tidyWork); // a few milliseconds that are spent even when the budget is used up
+    incumbent.offer(Consolidation(instance, incumbent.packing(), last).run());
     Solution solution = solutionOf(instance, incumbent.packing(), incumbent.bound());
     solution.work = budget.spent();
     return solution;

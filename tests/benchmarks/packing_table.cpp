@@ -126,10 +126,11 @@ void run(const Job& job, const Options& options, std::map<std::string, Sum>& sum
         sum.longest = std::max(sum.longest, time);
     }
     if (!options.brief || faulty)
-        std::printf("%-22s cost %9lld bound %9lld gap %6lld %-7s best at %.3f s of %.3f s work %lld %s\n",
+        std::printf("%-22s cost %9lld bound %9lld gap %6lld %-7s patterns %zu best at %.3f s of %.3f s work %lld %s\n",
             job.name.c_str(), static_cast<long long>(solution.plan.cost),
             static_cast<long long>(solution.bound), static_cast<long long>(gap),
-            solution.proven ? "proven" : "", bestAt, time, static_cast<long long>(solution.work),
+            solution.proven ? "proven" : "",
+            solution.plan.patterns.size(), bestAt, time, static_cast<long long>(solution.work),
             faulty ? sentence.value_or("FAULTY BOUND").c_str() : "");
 }
 
