@@ -1,168 +1,217 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bid/estimate.h"
 
+#include "bid/coverage.h"
 #include "bid/estimate_lines.h"
-#include "bid/material_cost.h"
-#include "bid/profit.h"
+#include "bid/goods_cost.h"
+#include "bid/trim_cost.h"
 
 #include <algorithm>
-#include <map>
-#include <set>
 
 namespace miterbook {
 
 namespace {
 
-using Works = std::map<PieceOfWork, WorkTotal>;
+/// Costs and prices of all halves of all pieces of work.
+struct Build {
+    PerWork<Hours> hours;
+    PerWork<Money> labour;
+    PerWork<Money> material;
+    PerWork<Money> consumables;
+    PerWork<Money> overhead;
+    PerWork<Money> profit;
 
-void add(Works& works, const WorkMoney& amounts, Money WorkTotal::*member) {
-    for (const auto& [work, amount] : amounts) {
-        works[work].work = work;
-        works[work].*member += amount;
+    PerWork<Money> direct() const {
+        PerWork<Money> sum = labour;
+        sum += material;
+        sum += consumables;
+        return sum;
     }
-}
-
-Works labourOf(const std::vector<EstimateLine>& lines) {
-    Works works;
-    for (const EstimateLine& line : lines) {
-        WorkTotal& total = works[line.work];
-        total.work = line.work;
-        total.hours += line.hours;
-        total.labour += line.labour;
+    PerWork<Money> cost() const {
+        PerWork<Money> sum = direct();
+        sum += overhead;
+        return sum;
     }
-    return works;
-}
+};
 
-WorkWeights costWeights(const Works& works) {
-    WorkWeights weights;
-    for (const auto& [work, total] : works)
-        weights[work] = total.cost().cents();
-    return weights;
-}
+/// One estimate being made.
+class Estimator {
+public:
+    Estimator(const Takeoff& takeoff, const PriceBook& prices, const BidSetup& setup)
+        : m_takeoff(takeoff)
+        , m_prices(prices)
+        , m_setup(setup)
+        , m_coverage(takeoff, prices, setup) {}
 
-Money costOf(const Works& works) {
-    Money cost;
-    for (const auto& [work, total] : works)
-        cost += total.cost();
-    return cost;
-}
+    Estimate make(const std::vector<StickPlan>& sticks, int floorArea) {
+        m_estimate.pricing = m_setup.pricing;
+        takeProblems();
+        takeLabour();
+        takeMaterial(sticks);
+        m_build.overhead = shareOut(
+            share(m_build.direct().sum(), m_setup.overhead), m_build.direct());
+        takeProfit();
+        takeWorks();
+        takeFigures(floorArea);
+        return std::move(m_estimate);
+    }
 
-/// The whole profit is reckoned once, on the whole cost, and shared by cost.
-Money wholeProfit(Money cost, const BidSetup& setup) {
-    if (setup.profitKind == ProfitKind::markupOnCost)
-        return priceAtMarkup(cost, setup.profit) - cost;
-    const auto price = priceAtMargin(cost, setup.profit);
-    return price ? *price - cost : Money();
-}
-
-void addOverheadAndProfit(Works& works, const BidSetup& setup) {
-    WorkMoney overhead;
-    shareOver(overhead, share(costOf(works), setup.overhead), costWeights(works));
-    add(works, overhead, &WorkTotal::overhead);
-    WorkMoney profit;
-    shareOver(profit, wholeProfit(costOf(works), setup), costWeights(works));
-    add(works, profit, &WorkTotal::profit);
-    for (auto& [work, total] : works)
-        total.price = total.cost() + total.profit;
-}
-
-/// Lines without a piece price of the shop's keep their labour's share of the price from cost.
-void takePiecePrices(Works& works, const std::vector<EstimateLine>& lines) {
-    for (auto& [work, total] : works) {
-        Money priced;
-        Money labourLeft;
-        bool any = false;
-        for (const EstimateLine& line : lines) {
-            if (line.work != work)
-                continue;
-            any = any || line.piecePrice;
-            if (line.piecePrice)
-                priced += *line.piecePrice;
-            else
-                labourLeft += line.labour;
+private:
+    void takeProblems() {
+        for (const Remark& remark : m_takeoff.remarks) {
+            if (remark.weight == Remark::Weight::problem)
+                m_estimate.problems.push_back(remark.sentence);
         }
-        if (!any)
-            continue;
-        const Money rest = total.labour.cents() == 0
-            ? Money()
-            : Money::cents(roundedQuotient(
-                Wide(total.price.cents()) * labourLeft.cents(), total.labour.cents()));
-        total.price = priced + rest;
-        total.profit = total.price - total.cost();
     }
-}
 
-WorkTotal summed(const std::vector<WorkTotal>& works) {
-    WorkTotal sum;
-    for (const WorkTotal& each : works) {
-        sum.hours += each.hours;
-        sum.labour += each.labour;
-        sum.material += each.material;
-        sum.consumables += each.consumables;
-        sum.overhead += each.overhead;
-        sum.profit += each.profit;
-        sum.price += each.price;
+    void takeLabour() {
+        m_estimate.crewRate = m_prices.crewRate();
+        if (m_estimate.crewRate == Money() && !m_takeoff.tasks.empty())
+            m_estimate.problems.push_back(
+                "The book has no active crew with a wage; labour costs nothing here.");
+        m_estimate.lines
+            = estimateLines(m_takeoff, m_prices, m_estimate.crewRate, m_estimate.problems);
+        for (const EstimateLine& line : m_estimate.lines) {
+            const Half half = m_coverage.half(line.task);
+            m_build.hours.at(line.work, half) += line.hours;
+            m_build.labour.at(line.work, half) += line.labour;
+        }
     }
-    return sum;
-}
 
-std::vector<std::string> problemsOf(const Takeoff& takeoff, const std::vector<StickPlan>& sticks,
-    const PriceBook& prices, const Estimate& estimate, const BidSetup& setup) {
-    std::vector<std::string> problems;
-    for (const Remark& remark : takeoff.remarks) {
-        if (remark.weight == Remark::Weight::problem)
-            problems.push_back(remark.sentence);
+    /// The tax is on all of the material together and shared by what it is on.
+    void takeMaterial(const std::vector<StickPlan>& sticks) {
+        PerWork<Length> running;
+        PerWork<Money> bare;
+        for (const ProfileCost& profile : profileCosts(
+                 m_takeoff, sticks, m_prices, m_setup.waste, m_coverage, m_estimate.problems)) {
+            running += profile.running;
+            bare += profile.shares;
+        }
+        bare += goodsCosts(m_takeoff, m_prices, m_coverage, m_estimate.problems);
+        m_build.material = bare;
+        m_build.material += shareOut(share(bare.sum(), m_prices.terms().materialTax), bare);
+        m_build.consumables = consumableCosts(running, m_prices);
     }
-    for (const StickPlan& plan : sticks) {
-        if (!plan.problem.empty() && !std::ranges::count(problems, plan.problem))
-            problems.push_back(plan.problem);
-    }
-    std::set<Task> without;
-    for (const EstimateLine& line : estimate.lines) {
-        if (!prices.rate(line.task) && without.insert(line.task).second)
-            problems.push_back("The book has no labour rate for \"" + std::string(word(line.task))
-                + "\", so it is priced at no hours.");
-    }
-    if (estimate.crewRate <= Money() && !estimate.lines.empty())
-        problems.emplace_back("Nobody is in the crew, so an hour of labour costs nothing.");
-    if (setup.profitKind == ProfitKind::marginOnPrice && setup.profit >= Percent::hundred())
-        problems.emplace_back("A margin of 100 % or more cannot be reached, so no profit is added.");
-    return problems;
-}
 
-void addRatios(Estimate& estimate, int floorArea) {
-    const WorkTotal& total = estimate.total;
-    estimate.markup = markupOf(total.cost(), total.price);
-    estimate.margin = marginOf(total.cost(), total.price);
-    if (total.hours.minutes() > 0) {
-        const Money earned = total.price - total.material - total.consumables;
-        estimate.perManHour
-            = Money::cents(roundedQuotient(Wide(earned.cents()) * 60, total.hours.minutes()));
+    Money priceOf(Money cost) {
+        if (m_setup.profitKind == ProfitKind::markupOnCost)
+            return priceAtMarkup(cost, m_setup.profit);
+        const Result<Money> price = priceAtMargin(cost, m_setup.profit);
+        if (!price)
+            m_estimate.problems.push_back(price.error().sentence);
+        return price.valueOr(cost);
     }
-    if (floorArea > 0)
-        estimate.perSquareFoot = Money::cents(roundedQuotient(total.price.cents(), floorArea));
-}
+
+    void takeProfit() {
+        PerWork<Money> byCost = m_build.cost();
+        for (const auto& each : Words<PieceOfWork>::list)
+            byCost.at(each.value, Half::byPiece) = Money();
+        m_build.profit = shareOut(priceOf(byCost.sum()) - byCost.sum(), byCost);
+        if (m_setup.pricing == Pricing::piecePrices) {
+            takePiecePrices();
+            priceOtherLines();
+        }
+    }
+
+    /// What the piece prices leave over the cost of what they cover.
+    void takePiecePrices() {
+        const PerWork<Money> cost = m_build.cost();
+        for (const auto& each : Words<PieceOfWork>::list)
+            m_build.profit.at(each.value, Half::byPiece) -= cost.at(each.value, Half::byPiece);
+        for (EstimateLine& line : m_estimate.lines) {
+            if (!line.piecePrice)
+                continue;
+            line.price = *line.piecePrice;
+            m_build.profit.at(line.work, Half::byPiece) += line.price;
+        }
+    }
+
+    /// Lines without a piece price share by labour what the cost of their piece of work brings.
+    void priceOtherLines() {
+        PerWork<Money> price = m_build.cost();
+        price += m_build.profit;
+        std::string tasks;
+        for (auto first = m_estimate.lines.begin(); first != m_estimate.lines.end();) {
+            const auto last = std::find_if(first, m_estimate.lines.end(),
+                [&](const EstimateLine& line) { return line.work != first->work; });
+            priceOtherLines(first, last, price.at(first->work, Half::byCost), tasks);
+            first = last;
+        }
+        if (!tasks.empty())
+            m_estimate.notes.push_back("Priced by cost, for want of a piece price: " + tasks + ".");
+    }
+
+    using Line = std::vector<EstimateLine>::iterator;
+
+    static void priceOtherLines(Line first, Line last, Money price, std::string& tasks) {
+        std::vector<EstimateLine*> lines;
+        std::vector<std::int64_t> weights;
+        for (; first != last; ++first) {
+            if (first->piecePrice)
+                continue;
+            if (lines.empty() || lines.back()->task != first->task)
+                tasks += (tasks.empty() ? "" : ", ") + std::string(word(first->task));
+            lines.push_back(&*first);
+            weights.push_back(first->labour.cents());
+        }
+        if (lines.empty())
+            return;
+        const std::vector<Money> shares = shareOut(price, weights);
+        for (std::size_t i = 0; i < lines.size(); ++i)
+            lines[i]->price = shares[i];
+    }
+
+    void takeWorks() {
+        for (const auto& [work, text] : Words<PieceOfWork>::list) {
+            WorkTotal total{work, m_build.hours.of(work), m_build.labour.of(work),
+                m_build.material.of(work), m_build.consumables.of(work), m_build.overhead.of(work),
+                m_build.profit.of(work), Money()};
+            total.price = total.cost() + total.profit;
+            const bool hasLine = std::ranges::any_of(m_estimate.lines,
+                [&](const EstimateLine& line) { return line.work == work; });
+            if (!hasLine && total.cost() == Money() && total.profit == Money())
+                continue;
+            add(m_estimate.total, total);
+            m_estimate.works.push_back(total);
+        }
+    }
+
+    static void add(WorkTotal& sum, const WorkTotal& work) {
+        sum.hours += work.hours;
+        sum.labour += work.labour;
+        sum.material += work.material;
+        sum.consumables += work.consumables;
+        sum.overhead += work.overhead;
+        sum.profit += work.profit;
+        sum.price += work.price;
+    }
+
+    void takeFigures(int floorArea) {
+        const WorkTotal& total = m_estimate.total;
+        m_estimate.markup = markupOf(total.cost(), total.price);
+        m_estimate.margin = marginOf(total.cost(), total.price);
+        const Money left = total.price - total.material - total.consumables;
+        if (total.hours > Hours())
+            m_estimate.perManHour = Money::cents(
+                roundedQuotient(Wide(left.cents()) * 60, total.hours.minutes()));
+        if (floorArea > 0)
+            m_estimate.perSquareFoot
+                = Money::cents(roundedQuotient(total.price.cents(), floorArea));
+    }
+
+    const Takeoff& m_takeoff;
+    const PriceBook& m_prices;
+    const BidSetup& m_setup;
+    Coverage m_coverage;
+    Build m_build;
+    Estimate m_estimate;
+};
 
 } // namespace
 
 Estimate estimate(const Takeoff& takeoff, const std::vector<StickPlan>& sticks,
     const PriceBook& prices, const BidSetup& setup, int floorArea) {
-    Estimate result;
-    result.pricing = setup.pricing;
-    result.crewRate = prices.crewRate();
-    result.lines = estimateLines(takeoff, prices, result.crewRate);
-    Works works = labourOf(result.lines);
-    add(works, materialCost(takeoff, sticks, prices, setup), &WorkTotal::material);
-    add(works, consumablesCost(takeoff, prices), &WorkTotal::consumables);
-    addOverheadAndProfit(works, setup);
-    if (setup.pricing == Pricing::piecePrices)
-        takePiecePrices(works, result.lines);
-    for (const auto& [work, total] : works)
-        result.works.push_back(total);
-    result.total = summed(result.works);
-    addRatios(result, floorArea);
-    result.problems = problemsOf(takeoff, sticks, prices, result, setup);
-    return result;
+    return Estimator(takeoff, prices, setup).make(sticks, floorArea);
 }
 
 } // namespace miterbook

@@ -4,6 +4,8 @@
 #include "basics/hours.h"
 #include "bid/bid_setup.h"
 #include "bid/material.h"
+#include "bid/profit.h"
+#include "bid/share_out.h"
 #include "takeoff/takeoff.h"
 
 #include <optional>
@@ -23,6 +25,7 @@ struct EstimateLine {
     Hours hours;                     ///< quantity x minutes x factor, rounded once to the minute
     Money labour;                    ///< hours at the crew rate
     std::optional<Money> piecePrice; ///< quantity x the shop's piece price, where it has one
+    Money price;                     ///< under piece prices: what the line brings; 0 otherwise
     std::vector<Source> sources;
 
     bool operator==(const EstimateLine&) const = default;
@@ -55,6 +58,7 @@ struct Estimate {
     Money perManHour;                  ///< (price - material - consumables) / hours
     Money perSquareFoot;               ///< a check only; 0 when the floor area is not said
     std::vector<std::string> problems; ///< what keeps the price from being right
+    std::vector<std::string> notes;    ///< worth knowing beside the price: tasks priced by cost
 
     bool operator==(const Estimate&) const = default;
 };
@@ -62,6 +66,11 @@ struct Estimate {
 /// Prices a takeoff. Labour per line = hours at the crew rate; each profile's cost is shared over
 /// pieces of work by running length, cents by largest remainder; overhead and profit per piece of
 /// work likewise, so that works add up to the total exactly.
+///
+/// Under piece prices a line brings its piece price, which covers the labour and the material of the
+/// rooms and openings it comes from. What no piece price covers (tasks without one, material of rows
+/// without one, goods bought outright) is priced by its cost with overhead and profit, and `notes`
+/// says which tasks. Profit is then what the price leaves over the cost.
 Estimate estimate(const Takeoff& takeoff, const std::vector<StickPlan>& sticks,
     const PriceBook& prices, const BidSetup& setup, int floorArea);
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bid/estimate_lines.h"
 
+#include <algorithm>
 #include <cmath>
 #include <map>
 #include <tuple>
@@ -11,14 +12,15 @@ namespace {
 
 using LineKey = std::tuple<PieceOfWork, Task, Conditions>;
 
-EstimateLine gathered(const LineKey& key, const std::vector<const TaskCount*>& counts) {
-    EstimateLine line;
-    std::tie(line.work, line.task, line.conditions) = key;
-    for (const TaskCount* count : counts) {
-        line.quantity += count->quantity;
-        line.sources.push_back(count->source);
+std::map<LineKey, EstimateLine> gather(const Takeoff& takeoff) {
+    std::map<LineKey, EstimateLine> lines;
+    for (const TaskCount& task : takeoff.tasks) {
+        EstimateLine& line = lines[{task.work, task.task, task.conditions}];
+        line.quantity += task.quantity;
+        if (line.sources.empty() || line.sources.back() != task.source)
+            line.sources.push_back(task.source);
     }
-    return line;
+    return lines;
 }
 
 void price(EstimateLine& line, const PriceBook& prices, Money crewRate) {
@@ -26,32 +28,47 @@ void price(EstimateLine& line, const PriceBook& prices, Money crewRate) {
         line.minutes = rate->minutes;
     line.factor = prices.factor(line.conditions);
     line.hours = hoursFor(line.quantity, line.minutes, line.factor);
-    line.labour = labourCost(line.hours, crewRate);
-    if (const PiecePrice* own = prices.piecePrice(line.task))
-        line.piecePrice = cost(line.quantity, own->price);
+    line.labour = labourFor(line.hours, crewRate);
+    if (const PiecePrice* piece = prices.piecePrice(line.task))
+        line.piecePrice = cost(line.quantity, piece->price);
+}
+
+/// Lines come in task order within a piece of work; a task may stand in several lines.
+void sayUnrated(const std::vector<EstimateLine>& lines, const PriceBook& prices,
+    std::vector<std::string>& problems) {
+    std::vector<Task> said;
+    for (const EstimateLine& line : lines) {
+        if (prices.rate(line.task) || std::ranges::count(said, line.task) > 0)
+            continue;
+        said.push_back(line.task);
+        problems.push_back("The book has no labour rate for \"" + std::string(word(line.task))
+            + "\"; it takes no hours here.");
+    }
 }
 
 } // namespace
 
 Hours hoursFor(Quantity quantity, MinutesPerUnit minutes, double factor) {
-    return Hours::minutes(std::llround(quantity.toDouble() * minutes.toDouble() * factor));
+    constexpr std::int64_t factorUnits = 100'000'000;
+    const auto scaled = static_cast<std::int64_t>(std::llround(factor * factorUnits));
+    return Hours::minutes(
+        roundedQuotient(Wide(quantity.thousandths()) * minutes.hundredths() * scaled,
+            Wide(1000) * 100 * factorUnits));
 }
 
-Money labourCost(Hours hours, Money rate) {
+Money labourFor(Hours hours, Money rate) {
     return Money::cents(roundedQuotient(Wide(hours.minutes()) * rate.cents(), 60));
 }
 
-std::vector<EstimateLine> estimateLines(
-    const Takeoff& takeoff, const PriceBook& prices, Money crewRate) {
-    std::map<LineKey, std::vector<const TaskCount*>> groups;
-    for (const TaskCount& count : takeoff.tasks)
-        groups[{count.work, count.task, count.conditions}].push_back(&count);
+std::vector<EstimateLine> estimateLines(const Takeoff& takeoff, const PriceBook& prices,
+    Money crewRate, std::vector<std::string>& problems) {
     std::vector<EstimateLine> lines;
-    lines.reserve(groups.size());
-    for (const auto& [key, counts] : groups) {
-        lines.push_back(gathered(key, counts));
-        price(lines.back(), prices, crewRate);
+    for (auto& [key, line] : gather(takeoff)) {
+        std::tie(line.work, line.task, line.conditions) = key;
+        price(line, prices, crewRate);
+        lines.push_back(std::move(line));
     }
+    sayUnrated(lines, prices, problems);
     return lines;
 }
 

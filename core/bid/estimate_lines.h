@@ -5,15 +5,16 @@
 
 namespace miterbook {
 
-/// The takeoff's tasks gathered by piece of work, task and conditions, in that order, priced by the
-/// book's rates and factors at a crew rate.
-std::vector<EstimateLine> estimateLines(
-    const Takeoff& takeoff, const PriceBook& prices, Money crewRate);
+/// The lines of an estimate, in piece of work, then task order: the takeoff's tasks gathered by
+/// conditions, each with its hours and its labour at the crew rate. A task that the book has no rate
+/// for takes no hours and is added to `problems`.
+std::vector<EstimateLine> estimateLines(const Takeoff& takeoff, const PriceBook& prices,
+    Money crewRate, std::vector<std::string>& problems);
 
-/// quantity x minutes x factor, rounded once to the whole minute, half away from zero.
+/// quantity x minutes x factor, rounded once to the minute. The factor counts to eight decimals.
 Hours hoursFor(Quantity quantity, MinutesPerUnit minutes, double factor);
 
-/// Hours at an hourly rate, rounded to the cent.
-Money labourCost(Hours hours, Money rate);
+/// Hours at a rate an hour, rounded once to the cent.
+Money labourFor(Hours hours, Money rate);
 
 } // namespace miterbook

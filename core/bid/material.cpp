@@ -32,11 +32,12 @@ std::string tooLongSentence(const std::vector<StickNeed::Lot>& tooLong, Length l
         + " longer than the longest stick (" + formatLengthWithUnit(longest, style) + ").";
 }
 
-std::string nothingToBuySentence(const StickSupply& supply, std::int64_t count,
+std::string missingSentence(const StickSupply& supply, std::int64_t count,
     const std::string& name) {
-    return (supply.stocked ? "No stick of " + name + " has a price" : "No stick of " + name
-                   + " is stocked")
-        + "; " + piecesText(count) + (count == 1 ? " comes" : " come") + " out of none.";
+    const std::string why = supply.priced ? "The offcuts of " + name + " that are long enough run out"
+        : supply.stocked                  ? "No stick of " + name + " has a price"
+                                          : "No stick of " + name + " is stocked";
+    return why + "; " + piecesText(count) + (count == 1 ? " comes" : " come") + " out of none.";
 }
 
 /// Lots in falling order; those over `longest` are taken out and returned.
@@ -87,6 +88,13 @@ void takeSolution(StickPlan& plan, const packing::Solution& solution, const Stic
     plan.proven = solution.proven;
 }
 
+std::int64_t missingCount(const packing::Plan& plan) {
+    std::int64_t count = 0;
+    for (const packing::Share& share : plan.missing)
+        count += share.count;
+    return count;
+}
+
 } // namespace
 
 StickPlan planSticks(const StickNeed& need, const PriceBook& prices, Effort effort,
@@ -95,33 +103,27 @@ StickPlan planSticks(const StickNeed& need, const PriceBook& prices, Effort effo
     plan.profile = need.profile;
     for (const StickNeed::Lot& lot : need.lots)
         plan.needed += lot.length * lot.count;
-    const std::string name(prices.profileName(need.profile));
-    const StickSupply supply = stickSupply(need.profile, prices);
     std::vector<StickNeed::Lot> lots = need.lots;
     std::erase_if(lots, [](const auto& lot) { return lot.count <= 0 || lot.length <= Length(); });
-    if (lots.empty()) {
-        plan.proven = true;
-        return plan;
-    }
-    const std::vector<StickNeed::Lot> tooLong
-        = supply.priced ? takeTooLong(lots, supply.longest) : std::vector<StickNeed::Lot>();
-    const packing::Problem problem
-        = cuttingProblem(lots, need.mitered, supply, prices.practice());
-    const packing::Solution solution = solved(problem, effort, stop);
+    const std::string name(prices.profileName(need.profile));
+    const StickSupply supply = stickSupply(need.profile, prices);
+    std::vector<StickNeed::Lot> tooLong;
+    if (supply.priced)
+        tooLong = takeTooLong(lots, supply.longest);
+    const packing::Solution solution = solved(
+        cuttingProblem(lots, need.mitered, supply, prices.practice()), effort, stop);
     if (!solution.ok()) {
         plan.problem = name + " cannot be planned: " + solution.error;
         return plan;
     }
     takeSolution(plan, solution, supply, lots);
-    plan.proven = plan.proven && tooLong.empty();
-    std::int64_t missing = 0;
-    for (const packing::Share& share : solution.plan.missing)
-        missing += share.count;
-    if (!tooLong.empty())
+    if (!tooLong.empty()) {
+        plan.proven = false;
         plan.problem
             = tooLongSentence(tooLong, supply.longest, name, prices.shop().lengths());
-    else if (missing > 0)
-        plan.problem = nothingToBuySentence(supply, missing, name);
+    } else if (!solution.plan.complete()) {
+        plan.problem = missingSentence(supply, missingCount(solution.plan), name);
+    }
     return plan;
 }
 

@@ -3,6 +3,7 @@
 
 #include "basics/length.h"
 #include "basics/money.h"
+#include "bid/share_out.h"
 #include "book/piece_of_work.h"
 
 #include <array>

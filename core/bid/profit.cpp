@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "bid/profit.h"
+
 #include "basics/number_text.h"
-#include "bid/estimate.h"
 
 namespace miterbook {
 
@@ -9,6 +10,13 @@ namespace {
 Error unreachable(Percent margin) {
     return badInput("A margin on price of " + formatPercent(margin)
         + " % cannot be reached: it has to be under 100 %.");
+}
+
+Percent asShare(Money part, Money of) {
+    if (of <= Money())
+        return {};
+    return Percent::basisPoints(
+        roundedQuotient(Wide(part.cents()) * Percent::hundred().basisPoints(), of.cents()));
 }
 
 } // namespace
@@ -30,6 +38,14 @@ Result<Percent> markupFor(Percent margin) {
     return Percent::basisPoints(
         roundedQuotient(Wide(margin.basisPoints()) * Percent::hundred().basisPoints(),
             (Percent::hundred() - margin).basisPoints()));
+}
+
+Percent markupOf(Money cost, Money price) {
+    return asShare(price - cost, cost);
+}
+
+Percent marginOf(Money cost, Money price) {
+    return asShare(price - cost, price);
 }
 
 } // namespace miterbook

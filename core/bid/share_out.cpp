@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "bid/estimate.h"
+#include "bid/share_out.h"
+
 #include "bid/per_work.h"
 
 #include <algorithm>

@@ -8,66 +8,65 @@ namespace miterbook {
 
 namespace {
 
-/// Sticks and rack lines of one profile, longest first.
-void addPlan(BuyList& list, const StickPlan& plan, int spare) {
-    std::map<Length, BuyLine, std::greater<>> bought;
-    std::map<Length, RackLine, std::greater<>> taken;
+using Lines = std::vector<BuyLine>;
+
+/// Adds the lines of one profile, longest stick first.
+void addSticks(const StickPlan& plan, int spares, Lines& lines) {
+    Lines own;
     for (const CutPattern& pattern : plan.patterns) {
-        if (pattern.offcut) {
-            RackLine& line = taken[pattern.stick];
-            line.profile = plan.profile;
-            line.length = pattern.stick;
-            line.count += pattern.times;
-        } else {
-            BuyLine& line = bought[pattern.stick];
-            line.profile = plan.profile;
-            line.length = pattern.stick;
-            line.price = pattern.price;
-            line.count += pattern.times;
-        }
+        if (pattern.offcut || pattern.times <= 0)
+            continue;
+        const auto same = std::ranges::find(own, pattern.stick, &BuyLine::length);
+        if (same == own.end())
+            own.push_back({plan.profile, pattern.stick, pattern.times, 0, pattern.price});
+        else
+            same->count += pattern.times;
     }
-    if (!bought.empty() && spare > 0) {
-        const auto most = std::ranges::max_element(
-            bought, {}, [](const auto& entry) { return entry.second.count; });
-        most->second.spare = spare;
-    }
-    for (const auto& [length, line] : bought)
-        list.sticks.push_back(line);
-    for (const auto& [length, line] : taken)
-        list.rack.push_back(line);
+    std::ranges::stable_sort(own, std::ranges::greater(), &BuyLine::length);
+    const auto most = std::ranges::max_element(own, {}, &BuyLine::count); // the longer of equals
+    if (most != own.end())
+        most->spare = std::max(spares, 0);
+    lines.insert(lines.end(), own.begin(), own.end());
 }
 
-void addParts(BuyList& list, const Takeoff& takeoff, const PriceBook& prices) {
+void addRack(const StickPlan& plan, std::vector<RackLine>& lines) {
+    std::map<Length, int, std::greater<>> counts;
+    for (const CutPattern& pattern : plan.patterns) {
+        if (pattern.offcut)
+            counts[pattern.stick] += pattern.times;
+    }
+    for (const auto& [length, count] : counts)
+        lines.push_back({plan.profile, length, count});
+}
+
+void addParts(const Takeoff& takeoff, const PriceBook& prices, BuyList& list) {
     std::map<PartUse, int> counts;
     for (const PartCount& part : takeoff.parts)
         counts[part.use] += part.count;
     for (const auto& [use, count] : counts) {
-        PartLine line;
-        line.use = use;
-        line.count = count;
-        line.name = word(use);
-        if (const Part* part = prices.part(use)) {
-            line.name = part->name;
-            line.price = part->price;
-            line.builderSupplies = part->builderSupplies;
-        } else {
-            list.problems.push_back("The book has no price for \"" + line.name + "\".");
-        }
-        list.parts.push_back(line);
+        if (count <= 0)
+            continue;
+        const Part* part = prices.part(use);
+        if (!part)
+            list.problems.push_back(
+                "The book has no price for \"" + std::string(word(use)) + "\".");
+        list.parts.push_back({use, part ? part->name : std::string(word(use)), count,
+            part ? part->price : Money(), part && part->builderSupplies});
     }
 }
 
 } // namespace
 
-BuyList buyList(const Takeoff& takeoff, const std::vector<StickPlan>& plans,
-    const PriceBook& prices) {
+BuyList buyList(
+    const Takeoff& takeoff, const std::vector<StickPlan>& plans, const PriceBook& prices) {
     BuyList list;
     for (const StickPlan& plan : plans) {
-        addPlan(list, plan, prices.practice().spareSticks);
+        addSticks(plan, prices.practice().spareSticks, list.sticks);
+        addRack(plan, list.rack);
         if (!plan.problem.empty())
             list.problems.push_back(plan.problem);
     }
-    addParts(list, takeoff, prices);
+    addParts(takeoff, prices, list);
     for (const BuyLine& line : list.sticks)
         list.sticksCost += line.cost();
     for (const PartLine& line : list.parts)
