@@ -3,9 +3,6 @@
 
 #include <cstddef>
 #include <string_view>
-#include <tuple>
-#include <type_traits>
-#include <utility>
 
 namespace miterbook {
 
@@ -24,25 +21,29 @@ constexpr Field<Row, Member> field(std::string_view name, Member Row::*member) {
 /// Specialised beside each kind of row:
 ///   static constexpr std::string_view table;  // table in the book file, snake_case
 ///   static constexpr std::string_view noun;   // what the user calls one: "opening"
-///   static constexpr auto fields = std::tuple{field("id", &Row::id), ...};
-/// The one description serves the store, the journal and the plan exchange text.
+///   static constexpr void allFields(auto&& take) { take(field("id", &Row::id), ...); }
+/// The one description serves the store, the journal and the plan exchange text. The fields are
+/// handed over in one call, not kept in a tuple: a tuple would be made in every file that sees a row.
 template <class Row>
 struct Describe;
 
 template <class Row>
-concept Described = requires {
-    Describe<Row>::table;
-    Describe<Row>::fields;
-};
+concept Described = requires { Describe<Row>::table; };
 
 /// Calls fn(field) for each field of Row, in order.
 template <Described Row, class Fn>
 constexpr void forEachField(Fn&& fn) {
-    std::apply([&](const auto&... each) { (fn(each), ...); }, Describe<Row>::fields);
+    Describe<Row>::allFields([&](const auto&... each) { (fn(each), ...); });
 }
 
 template <Described Row>
-inline constexpr std::size_t fieldCount
-    = std::tuple_size_v<std::remove_cvref_t<decltype(Describe<Row>::fields)>>;
+constexpr std::size_t countFields() {
+    std::size_t count = 0;
+    Describe<Row>::allFields([&](const auto&... each) { count = sizeof...(each); });
+    return count;
+}
+
+template <Described Row>
+inline constexpr std::size_t fieldCount = countFields<Row>();
 
 } // namespace miterbook

@@ -31,8 +31,8 @@ template <>
 struct Describe<BidSetup> {
     static constexpr std::string_view table = "bid_setup";
     static constexpr std::string_view noun = "bid setup";
-    static constexpr auto fields = std::tuple{
-        field("id", &BidSetup::id),
+    static constexpr void allFields(auto&& take) {
+        take(field("id", &BidSetup::id),
         field("plan", &BidSetup::plan),
         field("pricing", &BidSetup::pricing),
         field("profit_kind", &BidSetup::profitKind),
@@ -42,8 +42,8 @@ struct Describe<BidSetup> {
         field("waste", &BidSetup::waste),
         field("scope", &BidSetup::scope),
         field("inclusions", &BidSetup::inclusions),
-        field("exclusions", &BidSetup::exclusions),
-    };
+        field("exclusions", &BidSetup::exclusions));
+    }
 };
 
 /// A setup that says what the terms say.

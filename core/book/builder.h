@@ -25,12 +25,12 @@ template <>
 struct Describe<Builder> {
     static constexpr std::string_view table = "builder";
     static constexpr std::string_view noun = "builder";
-    static constexpr auto fields = std::tuple{
-        field("id", &Builder::id),           field("name", &Builder::name),
+    static constexpr void allFields(auto&& take) {
+        take(field("id", &Builder::id),           field("name", &Builder::name),
         field("contact", &Builder::contact), field("address", &Builder::address),
         field("phone", &Builder::phone),     field("email", &Builder::email),
-        field("note", &Builder::note),
-    };
+        field("note", &Builder::note));
+    }
 };
 
 /// A correction of a schedule's header that the shop made once: "WDW" means "mark".
@@ -47,12 +47,12 @@ template <>
 struct Describe<HeaderName> {
     static constexpr std::string_view table = "header_name";
     static constexpr std::string_view noun = "schedule header";
-    static constexpr auto fields = std::tuple{
-        field("id", &HeaderName::id),
+    static constexpr void allFields(auto&& take) {
+        take(field("id", &HeaderName::id),
         field("schedule", &HeaderName::schedule),
         field("header", &HeaderName::header),
-        field("column", &HeaderName::column),
-    };
+        field("column", &HeaderName::column));
+    }
 };
 
 } // namespace miterbook

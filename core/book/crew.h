@@ -25,10 +25,10 @@ template <>
 struct Describe<CrewMember> {
     static constexpr std::string_view table = "crew_member";
     static constexpr std::string_view noun = "crew member";
-    static constexpr auto fields = std::tuple{
-        field("id", &CrewMember::id),     field("name", &CrewMember::name),
-        field("wage", &CrewMember::wage), field("active", &CrewMember::active),
-    };
+    static constexpr void allFields(auto&& take) {
+        take(field("id", &CrewMember::id),     field("name", &CrewMember::name),
+        field("wage", &CrewMember::wage), field("active", &CrewMember::active));
+    }
 };
 
 /// One item of labour burden: a percentage of wages, and/or dollars a year for each person.
@@ -48,12 +48,12 @@ template <>
 struct Describe<Burden> {
     static constexpr std::string_view table = "burden";
     static constexpr std::string_view noun = "burden item";
-    static constexpr auto fields = std::tuple{
-        field("id", &Burden::id),           field("name", &Burden::name),
+    static constexpr void allFields(auto&& take) {
+        take(field("id", &Burden::id),           field("name", &Burden::name),
         field("of_wages", &Burden::ofWages), field("per_year", &Burden::perYear),
         field("year", &Burden::year),       field("origin", &Burden::origin),
-        field("source", &Burden::source),
-    };
+        field("source", &Burden::source));
+    }
 };
 
 } // namespace miterbook

@@ -29,11 +29,11 @@ template <>
 struct Describe<LabourRate> {
     static constexpr std::string_view table = "labour_rate";
     static constexpr std::string_view noun = "labour rate";
-    static constexpr auto fields = std::tuple{
-        field("id", &LabourRate::id),           field("task", &LabourRate::task),
+    static constexpr void allFields(auto&& take) {
+        take(field("id", &LabourRate::id),           field("task", &LabourRate::task),
         field("minutes", &LabourRate::minutes), field("origin", &LabourRate::origin),
-        field("source", &LabourRate::source),
-    };
+        field("source", &LabourRate::source));
+    }
 };
 
 /// What a condition multiplies minutes by: 130 % takes 1.3 times as long.
@@ -51,11 +51,11 @@ template <>
 struct Describe<Factor> {
     static constexpr std::string_view table = "factor";
     static constexpr std::string_view noun = "factor";
-    static constexpr auto fields = std::tuple{
-        field("id", &Factor::id),           field("condition", &Factor::condition),
+    static constexpr void allFields(auto&& take) {
+        take(field("id", &Factor::id),           field("condition", &Factor::condition),
         field("percent", &Factor::percent), field("origin", &Factor::origin),
-        field("source", &Factor::source),
-    };
+        field("source", &Factor::source));
+    }
 };
 
 /// The shop's own price for one unit of a task, material and labour together.
@@ -72,10 +72,10 @@ template <>
 struct Describe<PiecePrice> {
     static constexpr std::string_view table = "piece_price";
     static constexpr std::string_view noun = "piece price";
-    static constexpr auto fields = std::tuple{
-        field("id", &PiecePrice::id),       field("task", &PiecePrice::task),
-        field("price", &PiecePrice::price), field("origin", &PiecePrice::origin),
-    };
+    static constexpr void allFields(auto&& take) {
+        take(field("id", &PiecePrice::id),       field("task", &PiecePrice::task),
+        field("price", &PiecePrice::price), field("origin", &PiecePrice::origin));
+    }
 };
 
 } // namespace miterbook

@@ -57,11 +57,11 @@ template <>
 struct Describe<Part> {
     static constexpr std::string_view table = "part";
     static constexpr std::string_view noun = "part";
-    static constexpr auto fields = std::tuple{
-        field("id", &Part::id),       field("name", &Part::name),
+    static constexpr void allFields(auto&& take) {
+        take(field("id", &Part::id),       field("name", &Part::name),
         field("use", &Part::use),     field("price", &Part::price),
-        field("builder_supplies", &Part::builderSupplies), field("origin", &Part::origin),
-    };
+        field("builder_supplies", &Part::builderSupplies), field("origin", &Part::origin));
+    }
 };
 
 /// Nails, adhesive, caulk: what is used up along the trim.
@@ -80,11 +80,11 @@ template <>
 struct Describe<Consumable> {
     static constexpr std::string_view table = "consumable";
     static constexpr std::string_view noun = "consumable";
-    static constexpr auto fields = std::tuple{
-        field("id", &Consumable::id),       field("name", &Consumable::name),
+    static constexpr void allFields(auto&& take) {
+        take(field("id", &Consumable::id),       field("name", &Consumable::name),
         field("price", &Consumable::price), field("feet_each", &Consumable::feetEach),
-        field("origin", &Consumable::origin), field("note", &Consumable::note),
-    };
+        field("origin", &Consumable::origin), field("note", &Consumable::note));
+    }
 };
 
 } // namespace miterbook

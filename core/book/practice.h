@@ -35,8 +35,8 @@ template <>
 struct Describe<Practice> {
     static constexpr std::string_view table = "practice";
     static constexpr std::string_view noun = "shop practice";
-    static constexpr auto fields = std::tuple{
-        field("id", &Practice::id),
+    static constexpr void allFields(auto&& take) {
+        take(field("id", &Practice::id),
         field("reveal", &Practice::reveal),
         field("floor_gap", &Practice::floorGap),
         field("horn", &Practice::horn),
@@ -51,8 +51,8 @@ struct Describe<Practice> {
         field("longest_leg", &Practice::longestLeg),
         field("saw_swing", &Practice::sawSwing),
         field("shelf_support", &Practice::shelfSupport),
-        field("baluster_gap", &Practice::balusterGap),
-    };
+        field("baluster_gap", &Practice::balusterGap));
+    }
 };
 
 } // namespace miterbook

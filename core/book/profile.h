@@ -86,8 +86,8 @@ template <>
 struct Describe<Profile> {
     static constexpr std::string_view table = "profile";
     static constexpr std::string_view noun = "profile";
-    static constexpr auto fields = std::tuple{
-        field("id", &Profile::id),
+    static constexpr void allFields(auto&& take) {
+        take(field("id", &Profile::id),
         field("name", &Profile::name),
         field("use", &Profile::use),
         field("thickness", &Profile::thickness),
@@ -99,8 +99,8 @@ struct Describe<Profile> {
         field("joint", &Profile::joint),
         field("symmetric", &Profile::symmetric),
         field("origin", &Profile::origin),
-        field("note", &Profile::note),
-    };
+        field("note", &Profile::note));
+    }
 };
 
 /// A stock length of a profile.
@@ -119,11 +119,11 @@ template <>
 struct Describe<Stick> {
     static constexpr std::string_view table = "stick";
     static constexpr std::string_view noun = "stick";
-    static constexpr auto fields = std::tuple{
-        field("id", &Stick::id),         field("profile", &Stick::profile),
+    static constexpr void allFields(auto&& take) {
+        take(field("id", &Stick::id),         field("profile", &Stick::profile),
         field("length", &Stick::length), field("price", &Stick::price),
-        field("stocked", &Stick::stocked), field("origin", &Stick::origin),
-    };
+        field("stocked", &Stick::stocked), field("origin", &Stick::origin));
+    }
 };
 
 /// Usable remainders of a profile kept in the rack.
@@ -141,11 +141,11 @@ template <>
 struct Describe<Offcut> {
     static constexpr std::string_view table = "offcut";
     static constexpr std::string_view noun = "offcut";
-    static constexpr auto fields = std::tuple{
-        field("id", &Offcut::id),       field("profile", &Offcut::profile),
+    static constexpr void allFields(auto&& take) {
+        take(field("id", &Offcut::id),       field("profile", &Offcut::profile),
         field("length", &Offcut::length), field("count", &Offcut::count),
-        field("note", &Offcut::note),
-    };
+        field("note", &Offcut::note));
+    }
 };
 
 } // namespace miterbook

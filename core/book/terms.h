@@ -56,8 +56,8 @@ template <>
 struct Describe<Terms> {
     static constexpr std::string_view table = "terms";
     static constexpr std::string_view noun = "terms";
-    static constexpr auto fields = std::tuple{
-        field("id", &Terms::id),
+    static constexpr void allFields(auto&& take) {
+        take(field("id", &Terms::id),
         field("pricing", &Terms::pricing),
         field("profit_kind", &Terms::profitKind),
         field("profit", &Terms::profit),
@@ -68,8 +68,8 @@ struct Describe<Terms> {
         field("valid_days", &Terms::validDays),
         field("payment_terms", &Terms::paymentTerms),
         field("inclusions", &Terms::inclusions),
-        field("exclusions", &Terms::exclusions),
-    };
+        field("exclusions", &Terms::exclusions));
+    }
 };
 
 } // namespace miterbook

@@ -42,8 +42,8 @@ template <>
 struct Describe<House> {
     static constexpr std::string_view table = "house";
     static constexpr std::string_view noun = "house";
-    static constexpr auto fields = std::tuple{
-        field("id", &House::id),
+    static constexpr void allFields(auto&& take) {
+        take(field("id", &House::id),
         field("plan", &House::plan),
         field("work", &House::work),
         field("name", &House::name),
@@ -53,8 +53,8 @@ struct Describe<House> {
         field("elevation", &House::elevation),
         field("options", &House::options),
         field("started", &House::started),
-        field("note", &House::note),
-    };
+        field("note", &House::note));
+    }
 };
 
 } // namespace miterbook

@@ -47,8 +47,8 @@ template <>
 struct Describe<Closet> {
     static constexpr std::string_view table = "closet";
     static constexpr std::string_view noun = "closet";
-    static constexpr auto fields = std::tuple{
-        field("id", &Closet::id),
+    static constexpr void allFields(auto&& take) {
+        take(field("id", &Closet::id),
         field("plan", &Closet::plan),
         field("variant", &Closet::variant),
         field("replaces", &Closet::replaces),
@@ -65,8 +65,8 @@ struct Describe<Closet> {
         field("shelf", &Closet::shelf),
         field("rod", &Closet::rod),
         field("cleat", &Closet::cleat),
-        field("note", &Closet::note),
-    };
+        field("note", &Closet::note));
+    }
 };
 
 enum class RailStyle { none, postToPost, overPost };
@@ -113,8 +113,8 @@ template <>
 struct Describe<Stair> {
     static constexpr std::string_view table = "stair";
     static constexpr std::string_view noun = "stair";
-    static constexpr auto fields = std::tuple{
-        field("id", &Stair::id),
+    static constexpr void allFields(auto&& take) {
+        take(field("id", &Stair::id),
         field("plan", &Stair::plan),
         field("variant", &Stair::variant),
         field("replaces", &Stair::replaces),
@@ -136,8 +136,8 @@ struct Describe<Stair> {
         field("balusters", &Stair::balusters),
         field("baluster_run", &Stair::balusterRun),
         field("baluster_width", &Stair::balusterWidth),
-        field("note", &Stair::note),
-    };
+        field("note", &Stair::note));
+    }
 };
 
 enum class TreatmentKind { shiplap, boardAndBatten, wainscot };
@@ -177,8 +177,8 @@ template <>
 struct Describe<WallTreatment> {
     static constexpr std::string_view table = "wall_treatment";
     static constexpr std::string_view noun = "wall treatment";
-    static constexpr auto fields = std::tuple{
-        field("id", &WallTreatment::id),
+    static constexpr void allFields(auto&& take) {
+        take(field("id", &WallTreatment::id),
         field("plan", &WallTreatment::plan),
         field("variant", &WallTreatment::variant),
         field("replaces", &WallTreatment::replaces),
@@ -193,8 +193,8 @@ struct Describe<WallTreatment> {
         field("board", &WallTreatment::board),
         field("spacing", &WallTreatment::spacing),
         field("cap", &WallTreatment::cap),
-        field("note", &WallTreatment::note),
-    };
+        field("note", &WallTreatment::note));
+    }
 };
 
 /// Anything else that is counted: mantels, attic accesses, half-wall caps, hours of punch.
@@ -222,8 +222,8 @@ template <>
 struct Describe<OtherWork> {
     static constexpr std::string_view table = "other_work";
     static constexpr std::string_view noun = "other work";
-    static constexpr auto fields = std::tuple{
-        field("id", &OtherWork::id),
+    static constexpr void allFields(auto&& take) {
+        take(field("id", &OtherWork::id),
         field("plan", &OtherWork::plan),
         field("variant", &OtherWork::variant),
         field("replaces", &OtherWork::replaces),
@@ -237,8 +237,8 @@ struct Describe<OtherWork> {
         field("profile", &OtherWork::profile),
         field("length", &OtherWork::length),
         field("material", &OtherWork::material),
-        field("note", &OtherWork::note),
-    };
+        field("note", &OtherWork::note));
+    }
 };
 
 } // namespace miterbook

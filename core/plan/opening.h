@@ -90,8 +90,9 @@ template <>
 struct Describe<PolygonSide> {
     static constexpr std::string_view table = "";
     static constexpr std::string_view noun = "side";
-    static constexpr auto fields = std::tuple{
-        field("length", &PolygonSide::length), field("angle", &PolygonSide::angle)};
+    static constexpr void allFields(auto&& take) {
+        take(field("length", &PolygonSide::length), field("angle", &PolygonSide::angle));
+    }
 };
 
 /// A window, door or cased opening. Width and height are jamb inside; heights of doors and cased
@@ -144,8 +145,8 @@ template <>
 struct Describe<Opening> {
     static constexpr std::string_view table = "opening";
     static constexpr std::string_view noun = "opening";
-    static constexpr auto fields = std::tuple{
-        field("id", &Opening::id),
+    static constexpr void allFields(auto&& take) {
+        take(field("id", &Opening::id),
         field("plan", &Opening::plan),
         field("variant", &Opening::variant),
         field("replaces", &Opening::replaces),
@@ -179,8 +180,8 @@ struct Describe<Opening> {
         field("door_stop", &Opening::doorStop),
         field("from_subfloor", &Opening::fromSubfloor),
         field("flooring", &Opening::flooring),
-        field("note", &Opening::note),
-    };
+        field("note", &Opening::note));
+    }
 };
 
 } // namespace miterbook

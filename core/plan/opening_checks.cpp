@@ -65,7 +65,8 @@ Result<void> checkPolygon(const std::vector<PolygonSide>& sides, const std::stri
     double x = 0;
     double y = 0;
     for (const PolygonSide& side : sides) {
-        check.length("side", side.length, longestOpening, Missing::refused);
+        check.length("side", side.length, longestOpening);
+        check.must(side.length > Length(), "has a side without a length");
         check.must(side.angle > Angle() && side.angle < Angle::degrees(360),
             "has a corner that is not between 0 and 360 degrees");
         x += side.length.toInches() * std::cos(heading);

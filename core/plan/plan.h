@@ -28,10 +28,10 @@ template <>
 struct Describe<PlanSet> {
     static constexpr std::string_view table = "plan_set";
     static constexpr std::string_view noun = "plan set";
-    static constexpr auto fields = std::tuple{
-        field("id", &PlanSet::id),     field("builder", &PlanSet::builder),
-        field("name", &PlanSet::name), field("community", &PlanSet::community),
-    };
+    static constexpr void allFields(auto&& take) {
+        take(field("id", &PlanSet::id),     field("builder", &PlanSet::builder),
+        field("name", &PlanSet::name), field("community", &PlanSet::community));
+    }
 };
 
 /// One house design; or, where `house` is set, that house's own copy of it. The profiles are what
@@ -58,8 +58,8 @@ template <>
 struct Describe<Plan> {
     static constexpr std::string_view table = "plan";
     static constexpr std::string_view noun = "plan";
-    static constexpr auto fields = std::tuple{
-        field("id", &Plan::id),
+    static constexpr void allFields(auto&& take) {
+        take(field("id", &Plan::id),
         field("set", &Plan::set),
         field("house", &Plan::house),
         field("name", &Plan::name),
@@ -71,8 +71,8 @@ struct Describe<Plan> {
         field("base", &Plan::base),
         field("shoe", &Plan::shoe),
         field("crown", &Plan::crown),
-        field("note", &Plan::note),
-    };
+        field("note", &Plan::note));
+    }
 };
 
 enum class VariantKind { elevation, option };
@@ -101,11 +101,11 @@ template <>
 struct Describe<Variant> {
     static constexpr std::string_view table = "variant";
     static constexpr std::string_view noun = "elevation or option";
-    static constexpr auto fields = std::tuple{
-        field("id", &Variant::id),     field("plan", &Variant::plan),
+    static constexpr void allFields(auto&& take) {
+        take(field("id", &Variant::id),     field("plan", &Variant::plan),
         field("kind", &Variant::kind), field("name", &Variant::name),
-        field("note", &Variant::note), field("reversed", &Variant::reversed),
-    };
+        field("note", &Variant::note), field("reversed", &Variant::reversed));
+    }
 };
 
 /// A profile taken in place of another wherever the plan uses it, in one variant.
@@ -123,10 +123,10 @@ template <>
 struct Describe<Swap> {
     static constexpr std::string_view table = "swap";
     static constexpr std::string_view noun = "profile swap";
-    static constexpr auto fields = std::tuple{
-        field("id", &Swap::id),     field("plan", &Swap::plan), field("variant", &Swap::variant),
-        field("from", &Swap::from), field("to", &Swap::to),
-    };
+    static constexpr void allFields(auto&& take) {
+        take(field("id", &Swap::id),     field("plan", &Swap::plan), field("variant", &Swap::variant),
+        field("from", &Swap::from), field("to", &Swap::to));
+    }
 };
 
 /// One storey of a plan.
@@ -148,8 +148,8 @@ template <>
 struct Describe<Level> {
     static constexpr std::string_view table = "level";
     static constexpr std::string_view noun = "level";
-    static constexpr auto fields = std::tuple{
-        field("id", &Level::id),
+    static constexpr void allFields(auto&& take) {
+        take(field("id", &Level::id),
         field("plan", &Level::plan),
         field("variant", &Level::variant),
         field("replaces", &Level::replaces),
@@ -157,8 +157,8 @@ struct Describe<Level> {
         field("position", &Level::position),
         field("name", &Level::name),
         field("ceiling", &Level::ceiling),
-        field("upper", &Level::upper),
-    };
+        field("upper", &Level::upper));
+    }
 };
 
 } // namespace miterbook

@@ -45,11 +45,11 @@ template <>
 struct Describe<Wall> {
     static constexpr std::string_view table = "";
     static constexpr std::string_view noun = "wall";
-    static constexpr auto fields = std::tuple{
-        field("length", &Wall::length), field("corner", &Wall::corner),
+    static constexpr void allFields(auto&& take) {
+        take(field("length", &Wall::length), field("corner", &Wall::corner),
         field("angle", &Wall::angle),   field("base", &Wall::base),
-        field("crown", &Wall::crown),
-    };
+        field("crown", &Wall::crown));
+    }
 };
 
 /// Which runs a room gets: as the plan says, its own profile, or none.
@@ -93,8 +93,8 @@ template <>
 struct Describe<Room> {
     static constexpr std::string_view table = "room";
     static constexpr std::string_view noun = "room";
-    static constexpr auto fields = std::tuple{
-        field("id", &Room::id),
+    static constexpr void allFields(auto&& take) {
+        take(field("id", &Room::id),
         field("plan", &Room::plan),
         field("variant", &Room::variant),
         field("replaces", &Room::replaces),
@@ -116,8 +116,8 @@ struct Describe<Room> {
         field("base_break", &Room::baseBreak),
         field("extra_base", &Room::extraBase),
         field("built_up_base", &Room::builtUpBase),
-        field("note", &Room::note),
-    };
+        field("note", &Room::note));
+    }
 };
 
 } // namespace miterbook

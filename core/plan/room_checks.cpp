@@ -11,7 +11,8 @@ constexpr Length highestCeiling = Length::feet(60);
 void checkWalls(RowCheck& check, const std::vector<Wall>& walls) {
     for (std::size_t i = 0; i < walls.size(); ++i) {
         const std::string wall = "wall " + std::to_string(i + 1);
-        check.length(wall, walls[i].length, longestSensible, Missing::refused);
+        check.length(wall, walls[i].length);
+        check.must(walls[i].length > Length(), "has a " + wall + " without a length");
         check.must(walls[i].angle > Angle() && walls[i].angle < Angle::degrees(180),
             "has a corner after " + wall + " that is not between 0 and 180 degrees");
     }
