@@ -31,6 +31,13 @@ std::string value(const QCommandLineParser& parser, const char* name) {
     return parser.value(QString::fromLatin1(name)).toStdString();
 }
 
+std::vector<std::string> values(const QCommandLineParser& parser, const char* name) {
+    std::vector<std::string> all;
+    for (const QString& each : parser.values(QString::fromLatin1(name)))
+        all.push_back(each.toStdString());
+    return all;
+}
+
 bool isSet(const QCommandLineParser& parser, const char* name) {
     return parser.isSet(QString::fromLatin1(name));
 }

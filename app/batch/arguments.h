@@ -6,6 +6,7 @@
 #include <QCommandLineParser>
 
 #include <string>
+#include <vector>
 
 namespace miterbook {
 
@@ -24,6 +25,8 @@ void addSwitch(QCommandLineParser& parser, const char* name, const char* help);
 
 /// The value of an option, empty when it was not given.
 std::string value(const QCommandLineParser& parser, const char* name);
+/// All values of an option that may be given several times.
+std::vector<std::string> values(const QCommandLineParser& parser, const char* name);
 bool isSet(const QCommandLineParser& parser, const char* name);
 
 } // namespace miterbook

@@ -19,13 +19,6 @@ void declare(QCommandLineParser& parser) {
     addValue(parser, "address", "TEXT", "where it stands");
 }
 
-std::vector<std::string> optionNames(const QCommandLineParser& parser) {
-    std::vector<std::string> names;
-    for (const QString& name : parser.values(QStringLiteral("option")))
-        names.push_back(name.toStdString());
-    return names;
-}
-
 Result<HouseStart> houseStart(const QCommandLineParser& parser, OpenedBook& opened) {
     HouseStart start;
     const auto plan = findPlan(opened.book(), value(parser, "plan"));
@@ -34,7 +27,7 @@ Result<HouseStart> houseStart(const QCommandLineParser& parser, OpenedBook& open
     if (const auto open = opened.workbook.openPlan(*plan); !open)
         return open.error();
     auto selection
-        = findSelection(opened.book(), *plan, value(parser, "elevation"), optionNames(parser));
+        = findSelection(opened.book(), *plan, value(parser, "elevation"), values(parser, "option"));
     if (!selection)
         return selection.error();
     start.plan = *plan;

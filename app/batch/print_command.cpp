@@ -1,0 +1,139 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "batch/arguments.h"
+#include "batch/commands.h"
+#include "batch/find.h"
+#include "batch/opened_book.h"
+#include "batch/output_file.h"
+#include "papers/paper_list.h"
+#include "papers/write_paper.h"
+#include "printing/write_pdf.h"
+
+namespace miterbook {
+
+namespace {
+
+void declare(QCommandLineParser& parser) {
+    parser.addPositionalArgument(QStringLiteral("PAPER"), QStringLiteral("bid, takeoff or order"));
+    parser.addPositionalArgument(QStringLiteral("BOOK"), QStringLiteral("the book"));
+    addValue(parser, "plan", "P", "of this plan");
+    addValue(parser, "house", "H", "of this house");
+    addValue(parser, "elevation", "E", "with --plan: the plan's elevation");
+    addValue(parser, "option", "O", "with --plan: an option; may be given several times");
+    addValue(parser, "level", "L", "only this level (takeoff)");
+    addValue(parser, "pdf", "F", "write it as PDF");
+    addValue(parser, "csv", "F", "write its tables as CSV (- prints them)");
+    addValue(parser, "json", "F", "write it as JSON (- prints it)");
+    addSwitch(parser, "text", "print it as text");
+}
+
+/// What the paper is of, with everything it needs opened.
+struct Subject {
+    Id<Plan> plan;
+    Id<House> house;
+    Id<Level> level;
+    Selection selection;
+};
+
+Result<void> chooseHouse(Subject& subject, OpenedBook& opened, const std::string& name) {
+    const auto id = findHouse(opened.book(), name);
+    if (!id)
+        return id.error();
+    const House& house = *opened.book().house(*id);
+    subject.house = *id;
+    subject.plan = house.work;
+    if (const auto open = opened.workbook.openPlan(house.plan); !open)
+        return open; // names the elevation and options the house was started with
+    return opened.workbook.openPlan(house.work);
+}
+
+Result<void> choosePlan(
+    Subject& subject, OpenedBook& opened, const QCommandLineParser& parser) {
+    const auto id = findPlan(opened.book(), value(parser, "plan"));
+    if (!id)
+        return id.error();
+    subject.plan = *id;
+    if (const auto open = opened.workbook.openPlan(*id); !open)
+        return open;
+    auto selection
+        = findSelection(opened.book(), *id, value(parser, "elevation"), values(parser, "option"));
+    if (!selection)
+        return selection.error();
+    subject.selection = std::move(*selection);
+    return {};
+}
+
+Result<Subject> subjectOf(const QCommandLineParser& parser, OpenedBook& opened) {
+    if (isSet(parser, "plan") == isSet(parser, "house"))
+        return badInput("Say one of --plan and --house.");
+    Subject subject;
+    const auto chosen = isSet(parser, "house")
+        ? chooseHouse(subject, opened, value(parser, "house"))
+        : choosePlan(subject, opened, parser);
+    if (!chosen)
+        return chosen.error();
+    if (isSet(parser, "level")) {
+        const auto level = findLevel(opened.book(), subject.plan, value(parser, "level"));
+        if (!level)
+            return level.error();
+        subject.level = *level;
+    }
+    return subject;
+}
+
+Paper makePaper(const PaperKind& kind, const OpenedBook& opened, const Subject& subject) {
+    const JobFigures figures
+        = figuresFor(opened.book(), subject.plan, subject.selection, Effort::thorough);
+    return kind.build({opened.book(), subject.plan, subject.house, subject.level,
+                          SystemClock().today(), subject.selection},
+        figures);
+}
+
+Result<void> writePaper(const Paper& paper, PageSize page, const QCommandLineParser& parser,
+    Console& console) {
+    if (isSet(parser, "pdf"))
+        return writePdf(paper, page, value(parser, "pdf"));
+    if (isSet(parser, "csv"))
+        return writeOutput(value(parser, "csv"), paperCsv(paper), console);
+    if (isSet(parser, "json"))
+        return writeOutput(value(parser, "json"), paperJson(paper), console);
+    console.out << paperText(paper);
+    return {};
+}
+
+int formsAsked(const QCommandLineParser& parser) {
+    return isSet(parser, "pdf") + isSet(parser, "csv") + isSet(parser, "json")
+        + isSet(parser, "text");
+}
+
+Result<void> run(const QCommandLineParser& parser, Console& console) {
+    const auto name = positional(parser, 0, "which paper to print");
+    if (!name)
+        return name.error();
+    const PaperKind* kind = findPaper(*name);
+    if (!kind)
+        return badInput("\"" + *name + "\" is no paper; there are bid, takeoff and order.");
+    const auto path = positional(parser, 1, "of which book");
+    if (!path)
+        return path.error();
+    if (const auto fewEnough = noMoreThan(parser, 2); !fewEnough)
+        return fewEnough;
+    if (formsAsked(parser) != 1)
+        return badInput("Say one of --pdf, --csv, --json and --text.");
+    if (isSet(parser, "level") && !kind->byLevel)
+        return badInput("The " + *name + " is for the whole house; --level is for the takeoff.");
+    auto opened = openWorkbook(*path, OpenMode::look);
+    if (!opened)
+        return opened.error();
+    const auto subject = subjectOf(parser, *opened);
+    if (!subject)
+        return subject.error();
+    const Paper paper = makePaper(*kind, *opened, *subject);
+    return writePaper(paper, opened->book().prices.shop().page, parser, console);
+}
+
+} // namespace
+
+const Command printCommand{
+    "print", "print a paper of a plan or house: PDF, CSV, JSON or text", declare, run};
+
+} // namespace miterbook

@@ -1,0 +1,123 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "stages/bid/bid_page.h"
+
+#include "desk/desk.h"
+#include "desk/figure_desk.h"
+#include "stages/bid/bid_rows.h"
+#include "stages/bid/bid_setup_form.h"
+#include "widgets/figure_cells.h"
+#include "widgets/figure_view.h"
+
+#include <QLabel>
+#include <QScrollArea>
+#include <QSplitter>
+#include <QTabWidget>
+#include <QVBoxLayout>
+
+namespace miterbook {
+
+namespace {
+
+QLabel* plainLabel(const QString& name, QWidget* parent) {
+    auto* label = new QLabel(parent);
+    label->setTextFormat(Qt::PlainText);
+    label->setWordWrap(true);
+    label->setAccessibleName(name);
+    label->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    return label;
+}
+
+} // namespace
+
+BidPage::BidPage(Desk& desk, FigureDesk& figures, QWidget* parent)
+    : QWidget(parent)
+    , m_desk(desk)
+    , m_figures(figures)
+    , m_form(new BidSetupForm(desk)) {
+    auto* left = new QScrollArea(this);
+    left->setWidget(m_form);
+    left->setWidgetResizable(true);
+    left->setFrameShape(QFrame::NoFrame);
+    auto* right = new QWidget(this);
+    auto* column = new QVBoxLayout(right);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(summary());
+    column->addWidget(tables(), 1);
+    auto* splitter = new QSplitter(this);
+    splitter->addWidget(left);
+    splitter->addWidget(right);
+    splitter->setStretchFactor(1, 1);
+    splitter->setSizes({360, 900});
+    splitter->setChildrenCollapsible(false);
+    auto* layout = new QVBoxLayout(this);
+    layout->addWidget(splitter);
+    connect(&figures, &FigureDesk::figured, this, [this] { refresh(); });
+    refresh();
+}
+
+QWidget* BidPage::summary() {
+    auto* box = new QWidget(this);
+    auto* column = new QVBoxLayout(box);
+    column->setContentsMargins(0, 0, 0, 0);
+    m_price = plainLabel(tr("Price"), box);
+    QFont large = m_price->font();
+    large.setPointSizeF(large.pointSizeF() * 1.6);
+    large.setBold(true);
+    m_price->setFont(large);
+    m_ratios = plainLabel(tr("Cost, hours and profit"), box);
+    m_problems = plainLabel(tr("What keeps the price from being right"), box);
+    QFont bold = m_problems->font();
+    bold.setBold(true);
+    m_problems->setFont(bold);
+    column->addWidget(m_price);
+    column->addWidget(m_ratios);
+    column->addWidget(m_problems);
+    return box;
+}
+
+QWidget* BidPage::tables() {
+    auto* tabs = new QTabWidget(this);
+    m_works = new FigureView(tr("By piece of work"),
+        {tr("Piece of work"), tr("Hours"), tr("Labour"), tr("Material"), tr("Consumables"),
+            tr("Overhead"), tr("Cost"), tr("Profit"), tr("Price")},
+        this);
+    m_lines = new FigureView(tr("Hours line by line"),
+        {tr("Piece of work"), tr("Task"), tr("Conditions"), tr("Quantity"), tr("Unit"),
+            tr("Minutes each"), tr("Factor"), tr("Hours"), tr("Labour"), tr("Piece price")},
+        this);
+    tabs->addTab(m_works, tr("By piece of work"));
+    tabs->addTab(m_lines, tr("Hours line by line"));
+    return tabs;
+}
+
+void BidPage::showJob(const JobRef& job) {
+    m_form->showJob(job);
+}
+
+void BidPage::refresh() {
+    const JobFigures& figures = m_figures.figures();
+    refreshSummary();
+    m_works->setRows(workRows(figures));
+    m_lines->setRows(lineRows(figures, m_desk.book().prices));
+}
+
+void BidPage::refreshSummary() {
+    const Estimate& estimate = m_figures.figures().estimate;
+    const std::string symbol = m_desk.book().prices.shop().currency;
+    const auto money = [&](Money amount) { return text(formatMoney(amount, symbol)); };
+    m_price->setText(tr("Price %1").arg(money(estimate.total.price)));
+    QString ratios = tr("Cost %1 · profit %2 = %3 % markup on cost = %4 % margin on price · %5 hours "
+                        "at %6 · %7 a man-hour after material")
+                         .arg(money(estimate.total.cost()), money(estimate.total.profit),
+                             text(formatPercent(estimate.markup)),
+                             text(formatPercent(estimate.margin)),
+                             text(formatHours(estimate.total.hours)), money(estimate.crewRate),
+                             money(estimate.perManHour));
+    if (estimate.perSquareFoot > Money())
+        ratios += tr(" · %1 a square foot, as a check").arg(money(estimate.perSquareFoot));
+    m_ratios->setText(ratios);
+    m_problems->setText(lines(estimate.problems));
+    m_problems->setVisible(!estimate.problems.empty());
+}
+
+} // namespace miterbook

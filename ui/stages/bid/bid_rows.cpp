@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "stages/bid/bid_rows.h"
+
+#include "bid/explain.h"
+#include "widgets/figure_cells.h"
+
+namespace miterbook {
+
+namespace {
+
+FigureRow workRow(const WorkTotal& total, std::string_view name) {
+    FigureRow row;
+    row.cells = {wordCell(name), hoursCell(total.hours), moneyCell(total.labour),
+        moneyCell(total.material), moneyCell(total.consumables), moneyCell(total.overhead),
+        moneyCell(total.cost()), moneyCell(total.profit), moneyCell(total.price)};
+    return row;
+}
+
+QString conditionsText(Conditions conditions) {
+    QStringList all;
+    for (const auto& entry : Words<Condition>::list) {
+        if (conditions.has(entry.value))
+            all << text(entry.text);
+    }
+    return all.join(QStringLiteral(", "));
+}
+
+FigureCell piecePriceCell(const EstimateLine& line) {
+    return line.piecePrice ? moneyCell(*line.piecePrice) : emptyCell();
+}
+
+FigureRow lineRow(const EstimateLine& line, const JobFigures& figures, const PriceBook& prices) {
+    FigureRow row;
+    row.cells = {wordCell(word(line.work)), wordCell(word(line.task)),
+        {conditionsText(line.conditions), std::nullopt}, quantityCell(line.quantity),
+        wordCell(word(unitOf(line.task))),
+        {text(formatMinutesPerUnit(line.minutes)), line.minutes.toDouble()},
+        {QString::number(line.factor, 'f', 3), line.factor}, hoursCell(line.hours),
+        moneyCell(line.labour), piecePriceCell(line)};
+    row.from = lines(
+        explainLine(line, figures.takeoff, prices, figures.estimate.crewRate));
+    return row;
+}
+
+} // namespace
+
+std::vector<FigureRow> workRows(const JobFigures& figures) {
+    std::vector<FigureRow> rows;
+    const QString from = lines(explainPrice(figures.estimate, figures.setup));
+    for (const WorkTotal& total : figures.estimate.works)
+        rows.push_back(workRow(total, word(total.work)));
+    rows.push_back(workRow(figures.estimate.total, "whole house"));
+    rows.back().strong = true;
+    for (FigureRow& row : rows)
+        row.from = from;
+    return rows;
+}
+
+std::vector<FigureRow> lineRows(const JobFigures& figures, const PriceBook& prices) {
+    std::vector<FigureRow> rows;
+    for (const EstimateLine& line : figures.estimate.lines)
+        rows.push_back(lineRow(line, figures, prices));
+    return rows;
+}
+
+} // namespace miterbook

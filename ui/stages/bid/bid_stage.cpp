@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "stages/bid/bid_stage.h"
+
+#include "desk/figure_desk.h"
+#include "stages/bid/bid_page.h"
+#include "stages/paper_actions.h"
+
+namespace miterbook {
+
+BidStage::BidStage(Desk& desk, FigureDesk& figures, QObject* parent)
+    : Stage(parent)
+    , m_figures(figures)
+    , m_page(new BidPage(desk, figures))
+    , m_paper(new PaperActions("bid", desk, figures, this)) {
+    connect(&figures, &FigureDesk::figured, this, &Stage::nextStepChanged);
+}
+
+BidStage::~BidStage() {
+    if (m_page && !m_page->parent())
+        delete m_page;
+}
+
+QString BidStage::title() const {
+    return tr("Bid");
+}
+
+QWidget* BidStage::page() {
+    return m_page;
+}
+
+void BidStage::showJob(const JobRef& job) {
+    m_page->showJob(job);
+}
+
+QList<QAction*> BidStage::actions() const {
+    return m_paper->actions();
+}
+
+QString BidStage::nextStep() const {
+    const Estimate& estimate = m_figures.figures().estimate;
+    if (estimate.works.empty())
+        return tr("There is nothing to price yet: enter the plan first.");
+    if (!estimate.problems.empty())
+        return tr("Clear up what is printed in bold before this price leaves the shop.");
+    return tr("Check the hours and the profit, then print the bid (Ctrl+P).");
+}
+
+} // namespace miterbook

@@ -1,0 +1,115 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "stages/order/order_rows.h"
+
+#include "widgets/figure_cells.h"
+
+#include <algorithm>
+
+namespace miterbook {
+
+namespace {
+
+const StickPlan* planOf(const JobFigures& figures, Id<Profile> profile) {
+    const auto it = std::ranges::find(figures.sticks, profile, &StickPlan::profile);
+    return it == figures.sticks.end() ? nullptr : &*it;
+}
+
+QString planText(const JobFigures& figures, Id<Profile> profile) {
+    const StickPlan* plan = planOf(figures, profile);
+    if (!plan)
+        return {};
+    return QObject::tr("%1 LF of pieces; the sticks cost %2, %3.")
+        .arg(text(formatFeet(plan->needed)), text(formatMoney(plan->cost)), boundText({*plan}));
+}
+
+FigureRow stickRow(const BuyLine& line, const JobFigures& figures, const PriceBook& prices) {
+    return {{wordCell(prices.profileName(line.profile)), lengthCell(line.length, {LengthUnit::feetInches, 16}),
+                countCell(line.count), countCell(line.spare), moneyCell(line.price),
+                moneyCell(line.cost())},
+        planText(figures, line.profile), false};
+}
+
+FigureRow rackRow(const RackLine& line, const PriceBook& prices) {
+    return {{wordCell(prices.profileName(line.profile)), lengthCell(line.length, {LengthUnit::feetInches, 16}),
+                countCell(line.count), wordCell("from the rack"), emptyCell(), emptyCell()},
+        QObject::tr("An offcut on hand: it is used before a stick is bought."), false};
+}
+
+FigureRow partRow(const PartLine& line) {
+    const bool builders = line.builderSupplies;
+    return {{wordCell(line.name), wordCell("each"), countCell(line.count),
+                wordCell(builders ? "builder supplies" : ""), moneyCell(line.price),
+                moneyCell(line.cost())},
+        QObject::tr("Counted in the takeoff."), false};
+}
+
+QString piecesText(const CutPattern& pattern, LengthStyle style) {
+    QStringList all;
+    for (std::size_t i = 0; i < pattern.pieces.size();) {
+        const auto end = std::find_if(pattern.pieces.begin() + static_cast<std::ptrdiff_t>(i),
+            pattern.pieces.end(), [&](Length other) { return other != pattern.pieces[i]; });
+        const auto count = end - pattern.pieces.begin() - static_cast<std::ptrdiff_t>(i);
+        const QString length = text(formatLength(pattern.pieces[i], style));
+        all << (count == 1 ? length : QStringLiteral("%1 × %2").arg(count).arg(length));
+        i += static_cast<std::size_t>(count);
+    }
+    return all.join(QStringLiteral(" + "));
+}
+
+FigureRow patternRow(const StickPlan& plan, const CutPattern& pattern, const PriceBook& prices) {
+    const LengthStyle style = prices.shop().lengths();
+    Length used;
+    for (const Length piece : pattern.pieces)
+        used += piece;
+    FigureRow row;
+    row.cells = {wordCell(prices.profileName(plan.profile)),
+        lengthCell(pattern.stick, {LengthUnit::feetInches, 16}),
+        wordCell(pattern.offcut ? "rack" : "new"), countCell(pattern.times),
+        lengthCell(pattern.stick - used, style), {piecesText(pattern, style), std::nullopt}};
+    row.from = QObject::tr("Pieces by long point. What is left is before saw kerf.");
+    return row;
+}
+
+} // namespace
+
+QString boundText(const std::vector<StickPlan>& plans) {
+    Money gap;
+    bool proven = true;
+    for (const StickPlan& plan : plans) {
+        gap += plan.cost - plan.bound;
+        proven = proven && plan.proven;
+    }
+    if (proven || gap <= Money())
+        return QObject::tr("which cannot be bought cheaper");
+    return QObject::tr("within %1 of the best possible").arg(text(formatMoney(gap)));
+}
+
+std::vector<FigureRow> buyRows(const JobFigures& figures, const PriceBook& prices) {
+    std::vector<FigureRow> rows;
+    for (const BuyLine& line : figures.buy.sticks)
+        rows.push_back(stickRow(line, figures, prices));
+    for (const RackLine& line : figures.buy.rack)
+        rows.push_back(rackRow(line, prices));
+    for (const PartLine& line : figures.buy.parts)
+        rows.push_back(partRow(line));
+    if (!rows.empty()) {
+        rows.push_back({{wordCell("total"), emptyCell(), emptyCell(), emptyCell(), emptyCell(),
+                            moneyCell(figures.buy.total())},
+            QObject::tr("Sticks %1 and parts %2, before tax.")
+                .arg(text(formatMoney(figures.buy.sticksCost)),
+                    text(formatMoney(figures.buy.partsCost))),
+            true});
+    }
+    return rows;
+}
+
+std::vector<FigureRow> patternRows(const JobFigures& figures, const PriceBook& prices) {
+    std::vector<FigureRow> rows;
+    for (const StickPlan& plan : figures.sticks) {
+        for (const CutPattern& pattern : plan.patterns)
+            rows.push_back(patternRow(plan, pattern, prices));
+    }
+    return rows;
+}
+
+} // namespace miterbook

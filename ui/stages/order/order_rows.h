@@ -1,0 +1,21 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "job/figures.h"
+#include "widgets/figure_model.h"
+
+#include <QString>
+
+#include <vector>
+
+namespace miterbook {
+
+/// The order as rows of figures: what to buy with the total last, and how each stick is cut.
+std::vector<FigureRow> buyRows(const JobFigures& figures, const PriceBook& prices);
+std::vector<FigureRow> patternRows(const JobFigures& figures, const PriceBook& prices);
+
+/// How good the stick plans are, in plain words: "cannot be bought cheaper", "within 3.10 of the best
+/// possible".
+QString boundText(const std::vector<StickPlan>& plans);
+
+} // namespace miterbook

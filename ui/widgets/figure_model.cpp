@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "widgets/figure_model.h"
+
+#include <QFont>
+
+namespace miterbook {
+
+FigureModel::FigureModel(QStringList titles, QObject* parent)
+    : QAbstractTableModel(parent)
+    , m_titles(std::move(titles)) {}
+
+/// Adds or drops rows at the end so that there are `count`.
+void FigureModel::fit(std::size_t count) {
+    const int present = static_cast<int>(m_rows.size());
+    const int wanted = static_cast<int>(count);
+    if (wanted > present) {
+        beginInsertRows({}, present, wanted - 1);
+        m_rows.resize(count);
+        endInsertRows();
+    } else if (wanted < present) {
+        beginRemoveRows({}, wanted, present - 1);
+        m_rows.resize(count);
+        endRemoveRows();
+    }
+}
+
+void FigureModel::setRows(std::vector<FigureRow> rows) {
+    fit(rows.size());
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        if (m_rows[i] == rows[i])
+            continue;
+        m_rows[i] = std::move(rows[i]);
+        const int row = static_cast<int>(i);
+        Q_EMIT dataChanged(index(row, 0), index(row, columnCount() - 1));
+    }
+}
+
+int FigureModel::rowCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : static_cast<int>(m_rows.size());
+}
+
+int FigureModel::columnCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : static_cast<int>(m_titles.size());
+}
+
+QVariant FigureModel::data(const QModelIndex& index, int role) const {
+    if (!index.isValid())
+        return {};
+    const FigureRow& row = m_rows[static_cast<std::size_t>(index.row())];
+    const auto column = static_cast<std::size_t>(index.column());
+    if (role == fromRole)
+        return row.from;
+    if (role == Qt::FontRole && row.strong) {
+        QFont font;
+        font.setBold(true);
+        return font;
+    }
+    if (column >= row.cells.size())
+        return {};
+    const FigureCell& cell = row.cells[column];
+    switch (role) {
+    case Qt::DisplayRole:
+        return cell.text;
+    case sortRole:
+        return cell.number ? QVariant(*cell.number) : QVariant(cell.text);
+    case Qt::TextAlignmentRole:
+        return QVariant::fromValue(
+            (cell.number ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
+    case Qt::AccessibleTextRole:
+        return QString(m_titles.at(index.column()) + QLatin1String(": ") + cell.text);
+    default:
+        return {};
+    }
+}
+
+QVariant FigureModel::headerData(int section, Qt::Orientation orientation, int role) const {
+    if (orientation != Qt::Horizontal || section < 0 || section >= m_titles.size())
+        return {};
+    if (role == Qt::DisplayRole)
+        return m_titles.at(section);
+    if (role == Qt::TextAlignmentRole)
+        return QVariant::fromValue(Qt::AlignLeft | Qt::AlignVCenter);
+    return {};
+}
+
+} // namespace miterbook

@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "widgets/figure_view.h"
+
+#include <QApplication>
+#include <QClipboard>
+#include <QHeaderView>
+#include <QLabel>
+#include <QLineEdit>
+#include <QShortcut>
+#include <QSortFilterProxyModel>
+#include <QTableView>
+#include <QVBoxLayout>
+
+namespace miterbook {
+
+FigureView::FigureView(const QString& name, const QStringList& titles, QWidget* parent)
+    : QWidget(parent)
+    , m_model(new FigureModel(titles, this))
+    , m_proxy(new QSortFilterProxyModel(this))
+    , m_filter(new QLineEdit(this))
+    , m_table(new QTableView(this))
+    , m_from(new QLabel(this)) {
+    m_proxy->setSourceModel(m_model);
+    m_proxy->setSortRole(FigureModel::sortRole);
+    m_proxy->setFilterKeyColumn(-1);
+    m_proxy->setFilterCaseSensitivity(Qt::CaseInsensitive);
+    m_filter->setPlaceholderText(tr("Find in this table"));
+    m_filter->setAccessibleName(tr("Find in %1").arg(name));
+    m_filter->setClearButtonEnabled(true);
+    connect(m_filter, &QLineEdit::textChanged, m_proxy,
+        &QSortFilterProxyModel::setFilterFixedString);
+    buildTable(name);
+    m_from->setTextFormat(Qt::PlainText);
+    m_from->setWordWrap(true);
+    m_from->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    m_from->setAccessibleName(tr("Where this comes from"));
+    m_from->setMinimumHeight(m_from->fontMetrics().lineSpacing() * 3);
+    m_from->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(m_filter);
+    layout->addWidget(m_table, 1);
+    layout->addWidget(m_from);
+    showFrom();
+}
+
+void FigureView::buildTable(const QString& name) {
+    m_table->setModel(m_proxy);
+    m_table->setAccessibleName(name);
+    m_table->setObjectName(name);
+    m_table->setSortingEnabled(true);
+    m_table->horizontalHeader()->setSortIndicator(-1, Qt::AscendingOrder);
+    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
+    m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    m_table->setTabKeyNavigation(false);
+    m_table->setAlternatingRowColors(true);
+    m_table->setShowGrid(false);
+    m_table->verticalHeader()->hide();
+    m_table->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+    m_table->verticalHeader()->setDefaultSectionSize(m_table->fontMetrics().height() * 3 / 2);
+    m_table->horizontalHeader()->setStretchLastSection(true);
+    connect(m_table->selectionModel(), &QItemSelectionModel::currentChanged, this,
+        [this] { showFrom(); });
+    connect(m_model, &QAbstractItemModel::dataChanged, this, [this] { showFrom(); });
+    auto* copy = new QShortcut(QKeySequence::Copy, m_table);
+    copy->setContext(Qt::WidgetShortcut);
+    connect(copy, &QShortcut::activated, this, [this] { copySelection(); });
+}
+
+void FigureView::showFrom() {
+    const QModelIndex current = m_table->currentIndex();
+    const QString from = current.data(FigureModel::fromRole).toString();
+    m_from->setText(from.isEmpty() ? tr("Choose a row to see where its numbers come from.") : from);
+}
+
+void FigureView::copySelection() const {
+    QString copied;
+    for (const QModelIndex& index : m_table->selectionModel()->selectedRows()) {
+        QStringList cells;
+        for (int column = 0; column < m_proxy->columnCount(); ++column)
+            cells << index.siblingAtColumn(column).data().toString();
+        copied += cells.join(QLatin1Char('\t')) + QLatin1Char('\n');
+    }
+    QApplication::clipboard()->setText(copied);
+}
+
+} // namespace miterbook

@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "widgets/figure_model.h"
+
+#include <QWidget>
+
+class QLabel;
+class QLineEdit;
+class QSortFilterProxyModel;
+class QTableView;
+
+namespace miterbook {
+
+/// A table of computed figures with a filter line above it and, below it, where the current row comes
+/// from. Ctrl+C copies the selection for a spreadsheet.
+class FigureView : public QWidget {
+    Q_OBJECT
+public:
+    /// `name` is read by screen readers and keeps the column widths.
+    FigureView(const QString& name, const QStringList& titles, QWidget* parent = nullptr);
+
+    void setRows(std::vector<FigureRow> rows) { m_model->setRows(std::move(rows)); }
+    FigureModel* model() { return m_model; }
+    QTableView* table() { return m_table; }
+
+private:
+    void buildTable(const QString& name);
+    void showFrom();
+    void copySelection() const;
+
+    FigureModel* m_model;
+    QSortFilterProxyModel* m_proxy;
+    QLineEdit* m_filter;
+    QTableView* m_table;
+    QLabel* m_from;
+};
+
+} // namespace miterbook
