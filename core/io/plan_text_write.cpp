@@ -41,11 +41,11 @@ public:
         json["version"] = planTextVersion;
         writeOwner(json);
         json["plan"] = writeValue(m_plan, m_refs);
-        if (!m_profiles.empty())
-            json["profiles"] = profiles();
         writeLists(json, {});
         writeVariants(json, VariantKind::elevation);
         writeVariants(json, VariantKind::option);
+        if (!m_profiles.empty()) // last: who reads the file looks for the plan
+            json["profiles"] = profiles();
         return layOutJson(json);
     }
 
