@@ -6,7 +6,7 @@
 #include "batch/output_file.h"
 #include "papers/paper_list.h"
 #include "papers/write_paper.h"
-#include "printing/write_pdf.h"
+#include "printing/pdf.h"
 
 namespace miterbook {
 
@@ -91,7 +91,7 @@ Paper makePaper(const PaperKind& kind, const OpenedBook& opened, const Subject& 
 Result<void> writePaper(const Paper& paper, PageSize page, const QCommandLineParser& parser,
     Console& console) {
     if (isSet(parser, "pdf"))
-        return writePdf(paper, page, value(parser, "pdf"));
+        return writePdf(paper, page, QString::fromStdString(value(parser, "pdf")));
     if (isSet(parser, "csv"))
         return writeOutput(value(parser, "csv"), paperCsv(paper), console);
     if (isSet(parser, "json"))

@@ -5,8 +5,8 @@
 #include "desk/figure_desk.h"
 #include "stages/bid/bid_rows.h"
 #include "stages/bid/bid_setup_form.h"
-#include "widgets/figure_cells.h"
-#include "widgets/figure_view.h"
+#include "figures/figure_cells.h"
+#include "figures/figure_view.h"
 
 #include <QLabel>
 #include <QScrollArea>
@@ -97,7 +97,7 @@ void BidPage::showJob(const JobRef& job) {
 void BidPage::refresh() {
     const JobFigures& figures = m_figures.figures();
     refreshSummary();
-    m_works->setRows(workRows(figures));
+    m_works->setRows(workRows(figures, m_desk.book().prices));
     m_lines->setRows(lineRows(figures, m_desk.book().prices));
 }
 

@@ -2,7 +2,7 @@
 #include "stages/bid/bid_rows.h"
 
 #include "bid/explain.h"
-#include "widgets/figure_cells.h"
+#include "figures/figure_cells.h"
 
 namespace miterbook {
 
@@ -44,15 +44,17 @@ FigureRow lineRow(const EstimateLine& line, const JobFigures& figures, const Pri
 
 } // namespace
 
-std::vector<FigureRow> workRows(const JobFigures& figures) {
+std::vector<FigureRow> workRows(const JobFigures& figures, const PriceBook& prices) {
     std::vector<FigureRow> rows;
-    const QString from = lines(explainPrice(figures.estimate, figures.setup));
-    for (const WorkTotal& total : figures.estimate.works)
+    for (const WorkTotal& total : figures.estimate.works) {
         rows.push_back(workRow(total, word(total.work)));
+        rows.back().from = lines(
+            explainMaterial(total, figures.takeoff, figures.sticks, prices, figures.setup));
+    }
     rows.push_back(workRow(figures.estimate.total, "whole house"));
     rows.back().strong = true;
-    for (FigureRow& row : rows)
-        row.from = from;
+    rows.back().from = lines(explainPrice(figures.estimate, figures.setup, prices.shop().currency))
+        + QLatin1Char('\n') + lines(explainCrewRate(prices));
     return rows;
 }
 

@@ -2,14 +2,14 @@
 #pragma once
 
 #include "job/figures.h"
-#include "widgets/figure_model.h"
+#include "figures/figure_model.h"
 
 #include <vector>
 
 namespace miterbook {
 
 /// The estimate as rows of figures: by piece of work with the total last, and line by line.
-std::vector<FigureRow> workRows(const JobFigures& figures);
+std::vector<FigureRow> workRows(const JobFigures& figures, const PriceBook& prices);
 std::vector<FigureRow> lineRows(const JobFigures& figures, const PriceBook& prices);
 
 } // namespace miterbook

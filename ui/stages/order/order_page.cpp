@@ -4,8 +4,8 @@
 #include "desk/desk.h"
 #include "desk/figure_desk.h"
 #include "stages/order/order_rows.h"
-#include "widgets/figure_cells.h"
-#include "widgets/figure_view.h"
+#include "figures/figure_cells.h"
+#include "figures/figure_view.h"
 
 #include <QLabel>
 #include <QTabWidget>

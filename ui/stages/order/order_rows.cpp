@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "stages/order/order_rows.h"
 
-#include "widgets/figure_cells.h"
+#include "figures/figure_cells.h"
 
 #include <algorithm>
 

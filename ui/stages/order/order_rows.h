@@ -2,7 +2,7 @@
 #pragma once
 
 #include "job/figures.h"
-#include "widgets/figure_model.h"
+#include "figures/figure_model.h"
 
 #include <QString>
 

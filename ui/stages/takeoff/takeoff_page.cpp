@@ -4,7 +4,7 @@
 #include "desk/desk.h"
 #include "desk/figure_desk.h"
 #include "stages/takeoff/takeoff_rows.h"
-#include "widgets/figure_view.h"
+#include "figures/figure_view.h"
 
 #include <QTabWidget>
 #include <QVBoxLayout>

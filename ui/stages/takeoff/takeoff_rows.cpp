@@ -3,7 +3,7 @@
 
 #include "takeoff/forgotten.h"
 #include "takeoff/totals.h"
-#include "widgets/figure_cells.h"
+#include "figures/figure_cells.h"
 
 namespace miterbook {
 

@@ -4,7 +4,7 @@
 #include "basics/length_text.h"
 #include "basics/number_text.h"
 #include "desk/text.h"
-#include "widgets/figure_model.h"
+#include "figures/figure_model.h"
 
 namespace miterbook {
 

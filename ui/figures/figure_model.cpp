@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "widgets/figure_model.h"
+#include "figures/figure_model.h"
 
 #include <QFont>
 

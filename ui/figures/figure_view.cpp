@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "widgets/figure_view.h"
+#include "figures/figure_view.h"
 
 #include <QApplication>
 #include <QClipboard>

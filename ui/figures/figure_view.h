@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "widgets/figure_model.h"
+#include "figures/figure_model.h"
 
 #include <QWidget>
 
