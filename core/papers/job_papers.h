@@ -12,9 +12,13 @@ struct PaperJob {
     const Book& book;
     Id<Plan> plan;         ///< a builder's plan, or a house's own copy
     Id<House> house;       ///< none when the paper is for a plan
-    Id<Level> level;       ///< none: all levels
+    Id<Level> level;       ///< none: all levels; only papers that go by level heed it
     Date date;
+    Selection selection = {}; ///< of a plan's elevations and options; a house knows its own
 };
+
+// `figures` are those of `plan` with the same selection. To name a house's elevation and options its
+// builder's plan (House::plan) has to be opened as well.
 
 /// What the builder gets: counts, pieces of work and prices, inclusions, exclusions, terms. It never
 /// shows cost, hours, rates or profit.

@@ -17,13 +17,15 @@ struct Cell {
     bool operator==(const Cell&) const = default;
 };
 
-struct Column {
+struct PaperColumn {
     enum class Align { left, right, centre };
     std::string title;
     Align align = Align::left;
     int weight = 10;     ///< share of the width, against the other columns'
+    bool once = false;   ///< a text like the one above it, with all `once` columns left of it alike,
+                         ///< is not printed again until the next page; CSV and JSON always say it
 
-    bool operator==(const Column&) const = default;
+    bool operator==(const PaperColumn&) const = default;
 };
 
 /// A table of a paper. Rows may be grouped: a row with `Kind::group` has one cell that spans the
@@ -37,7 +39,7 @@ struct PaperTable {
         bool operator==(const Row&) const = default;
     };
     std::string title;
-    std::vector<Column> columns;
+    std::vector<PaperColumn> columns;
     std::vector<Row> rows;
 
     bool operator==(const PaperTable&) const = default;

@@ -14,7 +14,9 @@ std::string paperText(const Paper& paper);
 /// a spreadsheet would take for a formula is prefixed with an apostrophe.
 std::string paperCsv(const Paper& paper);
 
-/// {"paper": name, "tables": [{"title", "columns", "rows"}], "totals": {...}}; numbers as numbers.
+/// {"paper": name, "tables": [{"title", "columns", "rows"}], "totals": {...}}, and "cautions": [...]
+/// where the paper has any. Numbers as JSON numbers with their exact decimals; every row has as many
+/// values as its table has columns.
 std::string paperJson(const Paper& paper);
 
 } // namespace miterbook

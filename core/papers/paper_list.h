@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "papers/job_papers.h"
+
+#include <array>
+
+namespace miterbook {
+
+/// One paper that can be made of a job. Batch commands, previews and exports know them from here.
+struct PaperKind {
+    std::string_view name;      ///< "bid": typed, and in JSON
+    std::string_view title;     ///< "Bid": in menus
+    std::string_view forWhom;   ///< who gets it
+    Paper (*build)(const PaperJob& job, const JobFigures& figures);
+    bool byLevel = false;       ///< can be made for one level only
+};
+
+inline constexpr std::array paperKinds{
+    PaperKind{"bid", "Bid", "the builder", bidPaper},
+    PaperKind{"takeoff", "Takeoff", "the shop", takeoffPaper, true},
+    PaperKind{"order", "Material order", "the yard", orderPaper},
+};
+
+/// The paper of a name; nullptr when there is none.
+constexpr const PaperKind* findPaper(std::string_view name) {
+    for (const PaperKind& kind : paperKinds) {
+        if (kind.name == name)
+            return &kind;
+    }
+    return nullptr;
+}
+
+} // namespace miterbook

@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "takeoff/totals.h"
+
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace miterbook {
+
+/// One number of a takeoff: how much of a profile, task or part one place takes.
+struct TakeoffRow {
+    using Item = std::variant<Id<Profile>, Task, PartUse>;
+
+    PieceOfWork work = PieceOfWork::doors;
+    Item item;
+    Quantity amount;   ///< running feet of a profile, the task's unit, or how many parts
+    int pieces = 0;    ///< of a profile
+    std::string from;  ///< "W1 17.2, W2 17.2": the rows of the plan it comes from
+};
+
+/// The numbers of one place, by piece of work, then profiles, tasks and parts. Running feet are
+/// rounded to the thousandth for each source, so that places add up to the whole.
+std::vector<TakeoffRow> takeoffRows(const Totals& totals);
+
+/// The sums over places, in the same order; nothing is said of where they come from.
+std::vector<TakeoffRow> summedRows(const std::vector<PlaceTotals>& places);
+
+std::string itemName(const TakeoffRow::Item& item, const PriceBook& prices);
+Unit itemUnit(const TakeoffRow::Item& item);
+
+} // namespace miterbook
