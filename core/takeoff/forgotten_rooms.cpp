@@ -50,13 +50,19 @@ public:
                 say(" has no walls: no base or crown is counted for it.");
             return;
         }
-        if (!m_doors.contains(room.id))
+        if (!m_doors.contains(room.id) && isClosed(room))
             say(" has no door or opening into it; its base is not shortened.");
         if (room.use == RoomUse::kitchen && !isBroken(room))
             say(" is a kitchen with base all round: no wall is taken off for cabinets.");
     }
 
 private:
+    /// Base all round: nothing says that the room is open to another.
+    static bool isClosed(const Room& room) {
+        return std::ranges::all_of(room.walls,
+            [](const Wall& wall) { return wall.base && wall.corner != Corner::open; });
+    }
+
     static bool isBroken(const Room& room) {
         return room.baseChoice == RunChoice::none || room.baseBreak > Length()
             || std::ranges::any_of(room.walls, [](const Wall& wall) { return !wall.base; });

@@ -79,6 +79,8 @@ private:
         row.name = name;
         row.use = use;
         row.walls = rectangle(width, depth);
+        if (name == "Dining") // open to the great room
+            row.walls.back().corner = Corner::open;
         row.baseBreak = baseBreak;
         m_rooms[name] = row;
         m_house.rows.of<Room>().put(row);
@@ -86,8 +88,8 @@ private:
 
     void mainRooms() {
         room("Entry", RoomUse::hall, ft(12), ft(10));
-        room("Great room", RoomUse::room, ft(20), ft(18));
-        room("Kitchen", RoomUse::kitchen, ft(16), ft(14), ft(20));
+        room("Great room", RoomUse::room, ft(22), ft(18));
+        room("Kitchen", RoomUse::kitchen, ft(18), ft(14), ft(20));
         room("Dining", RoomUse::room, ft(14), ft(13));
         room("Study", RoomUse::room, ft(12), ft(12));
         room("Powder", RoomUse::bath, ft(5), ft(6), ft(2));
@@ -97,8 +99,8 @@ private:
     }
 
     void upperRooms() {
-        room("Upper hall", RoomUse::hall, ft(24), ft(5));
-        room("Bed 1", RoomUse::room, ft(18), ft(16));
+        room("Upper hall", RoomUse::hall, ft(26), ft(5));
+        room("Bed 1", RoomUse::room, ft(20), ft(16));
         room("Bath 1", RoomUse::bath, ft(12), ft(10), ft(13));
         room("Closet 1", RoomUse::closet, ft(8), ft(7));
         room("Bed 2", RoomUse::room, ft(13), ft(12));
@@ -195,6 +197,7 @@ private:
         row.name = room;
         row.kind = kind;
         row.width = width;
+        row.depth = Length::inches(11);
         row.shelves = shelves;
         row.shelf = firstOf(m_prices, ProfileUse::shelf);
         row.rod = firstOf(m_prices, ProfileUse::rod);

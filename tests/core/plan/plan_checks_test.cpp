@@ -122,7 +122,7 @@ TEST(CheckPolygon, RefusesSidesThatDoNotMeet) {
 TEST(CheckPolygon, RefusesTooFewSidesAndSidesOfNoLength) {
     EXPECT_EQ(said(checkPolygon(sides({{60, 90}, {36, 90}}), "W4")), "W4 needs at least three sides.");
     EXPECT_EQ(said(checkPolygon(sides({{60, 90}, {0, 90}, {60, 90}, {36, 90}}), "W4")),
-        "W4 has no side.");
+        "W4 has a side without a length.");
 }
 
 TEST(CheckOpening, LooksAtItsPolygon) {
@@ -175,7 +175,7 @@ TEST(CheckRoom, LooksAtNameWallsAndBreaks) {
     EXPECT_EQ(said(checkRoom(den, Missing::allowed)), "");
     den.name = "Den";
     den.walls.resize(2);
-    EXPECT_EQ(said(checkRoom(den)), "Den has no wall 1.");
+    EXPECT_EQ(said(checkRoom(den)), "Den has a wall 1 without a length.");
     den.walls[0].length = den.walls[1].length = ft(10);
     EXPECT_EQ(said(checkRoom(den)), "");
     den.walls[1].angle = Angle::degrees(180);

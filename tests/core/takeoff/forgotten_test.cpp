@@ -129,6 +129,11 @@ TEST(Forgotten, OtherSideOfADoor) {
 TEST(Forgotten, RoomWithoutADoor) {
     EXPECT_THAT(saidAfter([](WholePlan& whole) { whole.openings.clear(); }),
         ElementsAre("Den has no door or opening into it; its base is not shortened."));
+    EXPECT_THAT(saidAfter([](WholePlan& whole) {
+        whole.openings.clear();
+        whole.rooms[0].walls[0].corner = Corner::open; // to the next room
+    }),
+        IsEmpty());
 }
 
 TEST(Forgotten, KitchenWithoutCabinets) {

@@ -64,7 +64,7 @@ TEST(SampleHouse, ElevationAndOptionChangeIt) {
     const Takeoff base = takeOff(sample.house.whole(), sample.book, 0);
     const Takeoff takeoff = takeOff(changed, sample.book, 0);
     EXPECT_EQ(amount(base, Task::largeCrown), 0);
-    EXPECT_EQ(amount(takeoff, Task::largeCrown), 130000); // 2 x (20 + 18) + 2 x (14 + 13) ft
+    EXPECT_EQ(amount(takeoff, Task::largeCrown), 134000); // 2 x (22 + 18) + 2 x (14 + 13) ft
     EXPECT_EQ(amount(takeoff, Task::base), amount(base, Task::base));
 }
 
