@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "printing/heading_setter.h"
+
+#include "printing/block_setter.h"
+#include "printing/printable_text.h"
+
+#include <algorithm>
+
+namespace miterbook {
+
+namespace {
+
+/// The shop's name and lines take the left three fifths.
+constexpr double shopShare = 0.6;
+
+SetBlock shopBlock(const Paper& paper, const PaperFonts& fonts, double width) {
+    SetBlock block;
+    for (std::size_t i = 0; i < paper.letterhead.size(); ++i) {
+        const TextRole role = i == 0 ? TextRole::shop : TextRole::small;
+        for (const QString& line : fonts.wrap(role, printable(paper.letterhead[i]), width))
+            setLine(block, role, 0, line, fonts);
+        if (i == 0)
+            block.height += fonts.points(2);
+    }
+    return block;
+}
+
+/// The title's lines end at the right edge; the first stands on the shop's baseline.
+SetBlock titleBlock(const Paper& paper, const PaperFonts& fonts, double width, double right) {
+    SetBlock block;
+    double baseline = fonts.ascent(TextRole::shop);
+    for (const QString& line : fonts.wrap(TextRole::title, printable(paper.title), width)) {
+        const double left = right - fonts.width(TextRole::title, line);
+        block.marks.emplace_back(TextMark{TextRole::title, {left, baseline}, line});
+        block.height = baseline + fonts.lineHeight(TextRole::title) * 0.25;
+        baseline += fonts.lineHeight(TextRole::title);
+    }
+    return block;
+}
+
+void setMasthead(
+    const Paper& paper, const PaperFonts& fonts, double width, std::vector<Slab>& slabs) {
+    Slab slab;
+    slab.block = shopBlock(paper, fonts, width * shopShare);
+    SetBlock title
+        = titleBlock(paper, fonts, width * (1 - shopShare) - fonts.points(12), width);
+    slab.block.height = std::max(slab.block.height, title.height) + fonts.points(7);
+    std::ranges::move(title.marks, std::back_inserter(slab.block.marks));
+    slab.block.marks.emplace_back(LineMark{
+        {0, slab.block.height}, {width, slab.block.height}, fonts.points(1.2)});
+    slab.block.height += fonts.points(8);
+    slab.keepWithNext = true;
+    slabs.push_back(std::move(slab));
+}
+
+} // namespace
+
+void setPaperHeading(
+    const Paper& paper, const PaperFonts& fonts, double width, std::vector<Slab>& slabs) {
+    setMasthead(paper, fonts, width, slabs);
+    const std::size_t columns = paper.type == Paper::Type::wall ? 2 : 3;
+    const double gap = fonts.points(14);
+    const double column
+        = (width - gap * static_cast<double>(columns - 1)) / static_cast<double>(columns);
+    for (std::size_t first = 0; first < paper.facts.size(); first += columns) {
+        Slab slab;
+        slab.keepWithNext = true;
+        const std::size_t end = std::min(first + columns, paper.facts.size());
+        for (std::size_t i = first; i < end; ++i) {
+            const double left = static_cast<double>(i - first) * (column + gap);
+            SetBlock fact;
+            setLine(fact, TextRole::small, left, printable(paper.facts[i].first), fonts);
+            for (const QString& line :
+                fonts.wrap(TextRole::body, printable(paper.facts[i].second), column))
+                setLine(fact, TextRole::body, left, line, fonts);
+            slab.block.height = std::max(slab.block.height, fact.height);
+            std::ranges::move(fact.marks, std::back_inserter(slab.block.marks));
+        }
+        slab.block.height += fonts.points(5);
+        slabs.push_back(std::move(slab));
+    }
+}
+
+} // namespace miterbook

@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "printing/paper_fonts.h"
+
+#include "printing/printable_text.h"
+
+#include <QFontDatabase>
+#include <QPagedPaintDevice>
+
+#include <array>
+
+namespace miterbook {
+
+namespace {
+
+/// Read from two paces, half as large again and a little more.
+constexpr double wallScale = 1.6;
+
+struct RoleSize {
+    double points;
+    bool bold;
+    double leading; ///< baseline to baseline, of the size
+};
+
+/// In the order of TextRole.
+constexpr std::array<RoleSize, 7> sizes{{
+    {8.5, false, 1.36}, // body
+    {8.5, true, 1.36},  // bold
+    {7.0, false, 1.36}, // small
+    {7.0, true, 1.36},  // smallBold
+    {10.5, true, 1.3},  // heading
+    {13.0, true, 1.25}, // shop
+    {20.0, false, 1.2}, // title
+}};
+
+/// The desktop's plain sans; the font engine knows its way to one that is there.
+QFont sansFont() {
+    QFont font(QStringLiteral("sans-serif"));
+    font.setStyleHint(QFont::SansSerif);
+    return font;
+}
+
+} // namespace
+
+PaperFonts::PaperFonts(Paper::Type type, QPagedPaintDevice& device)
+    : m_device(device)
+    , m_dotsPerPlainPoint(device.logicalDpiY() / 72.0)
+    , m_dotsPerPoint(m_dotsPerPlainPoint * (type == Paper::Type::wall ? wallScale : 1.0)) {
+    const double scale = m_dotsPerPoint / m_dotsPerPlainPoint;
+    for (const RoleSize& size : sizes) {
+        QFont font = sansFont();
+        font.setPointSizeF(size.points * scale);
+        font.setBold(size.bold);
+        const QFontMetricsF metrics(font, &device);
+        const double lineHeight = points(size.points * size.leading);
+        const double ascent
+            = metrics.ascent() + (lineHeight - metrics.ascent() - metrics.descent()) / 2;
+        m_faces.push_back({font, metrics, lineHeight, ascent});
+    }
+}
+
+Result<void> PaperFonts::check() {
+    const bool any = !QFontDatabase::families().isEmpty();
+    if (any && QFontMetricsF(sansFont()).inFont(QLatin1Char('A')))
+        return {};
+    return Error{Fault::notFound,
+        "This machine has no font to print with; install one, such as the DejaVu fonts."};
+}
+
+QStringList PaperFonts::wrap(TextRole role, const QString& text, double width) const {
+    return wrapText(text, font(role), face(role).metrics, &m_device, width);
+}
+
+} // namespace miterbook

@@ -1,0 +1,12 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "printing/preview.h"
+
+#include "printing/preview_dialog.h"
+
+namespace miterbook {
+
+void previewPaper(QWidget* parent, const Paper& paper, PageSize size) {
+    PreviewDialog(paper, size, parent).exec();
+}
+
+} // namespace miterbook

@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "printing/table_widths.h"
+
+#include "printing/printable_text.h"
+
+#include <algorithm>
+
+namespace miterbook {
+
+namespace {
+
+double longestWord(const QString& text, TextRole role, const PaperFonts& fonts) {
+    double longest = 0;
+    for (const QString& word : text.split(QLatin1Char(' ')))
+        longest = std::max(longest, fonts.width(role, word));
+    return longest;
+}
+
+/// What a column cannot do without: the longest word of its title, and its numbers whole.
+double neededWidth(const PaperTable& table, std::size_t column, const PaperFonts& fonts) {
+    const PaperColumn& head = table.columns[column];
+    double width = longestWord(printable(head.title), TextRole::smallBold, fonts);
+    if (head.align == PaperColumn::Align::left)
+        return width;
+    for (const PaperTable::Row& row : table.rows) {
+        const bool isTotal = row.kind == PaperTable::Kind::total;
+        if (row.kind != PaperTable::Kind::group && column < row.cells.size())
+            width = std::max(width, fonts.width(isTotal ? TextRole::bold : TextRole::body,
+                                        printable(row.cells[column].text)));
+    }
+    return width;
+}
+
+/// Widths by weight, those below their need raised to it at the cost of the others.
+std::vector<double> shareOf(
+    double room, const std::vector<double>& weights, const std::vector<double>& needs) {
+    std::vector<double> widths(weights.size(), 0.0);
+    std::vector<bool> fixed(weights.size(), false);
+    for (bool again = true; again;) {
+        again = false;
+        double left = room;
+        double weight = 0;
+        for (std::size_t i = 0; i < weights.size(); ++i) {
+            left -= fixed[i] ? widths[i] : 0.0;
+            weight += fixed[i] ? 0.0 : weights[i];
+        }
+        for (std::size_t i = 0; i < weights.size(); ++i) {
+            if (fixed[i])
+                continue;
+            widths[i] = left * weights[i] / weight;
+            if (widths[i] < needs[i]) {
+                widths[i] = needs[i];
+                fixed[i] = true;
+                again = true;
+            }
+        }
+    }
+    return widths;
+}
+
+} // namespace
+
+std::vector<ColumnBox> columnBoxes(const PaperTable& table, const PaperFonts& fonts, double width) {
+    if (table.columns.empty())
+        return {};
+    const double gap = fonts.points(8);
+    const double room = width - gap * static_cast<double>(table.columns.size() - 1);
+    std::vector<double> weights;
+    std::vector<double> needs;
+    double need = 0;
+    for (std::size_t i = 0; i < table.columns.size(); ++i) {
+        weights.push_back(std::max(table.columns[i].weight, 1));
+        needs.push_back(neededWidth(table, i, fonts));
+        need += needs.back();
+    }
+    if (need > room)
+        needs.assign(needs.size(), 0.0);
+    const std::vector<double> widths = shareOf(room, weights, needs);
+    std::vector<ColumnBox> boxes;
+    double left = 0;
+    for (const double each : widths) {
+        boxes.push_back({left, each});
+        left += each + gap;
+    }
+    return boxes;
+}
+
+} // namespace miterbook

@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "printing/paper_fonts.h"
+
+namespace miterbook {
+
+/// Where a column stands on the page.
+struct ColumnBox {
+    double left = 0;
+    double width = 0;
+};
+
+/// The columns' boxes over a width: by their weights, but numbers are given the room they need so
+/// that none is broken. Where not even that fits, by weight alone.
+std::vector<ColumnBox> columnBoxes(const PaperTable& table, const PaperFonts& fonts, double width);
+
+} // namespace miterbook
