@@ -29,8 +29,8 @@ Date SystemClock::today() const {
 std::string SystemClock::timestamp() const {
     const std::tm parts = utcNow();
     std::array<char, 32> buffer{};
-    const std::size_t length
-        = std::strftime(buffer.data(), buffer.size(), "%Y-%m-%dT%H:%M:%SZ", &parts);
+    const std::size_t length = std::strftime(
+        buffer.data(), buffer.size(), "%Y-%m-%dT%H:%M:%SZ", &parts);
     return {buffer.data(), length};
 }
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "basics/date.h"
 
+#include "basics/quote.h"
+
 #include <array>
 #include <charconv>
 
@@ -39,13 +41,14 @@ Result<Date> parseIsoDate(std::string_view text) {
         const int month = digits(text, 5, 2);
         const int day = digits(text, 8, 2);
         if (year > 0 && month > 0 && day > 0) {
-            const Date date{std::chrono::year(year), std::chrono::month(static_cast<unsigned>(month)),
+            const Date date{std::chrono::year(year),
+                std::chrono::month(static_cast<unsigned>(month)),
                 std::chrono::day(static_cast<unsigned>(day))};
             if (date.ok())
                 return date;
         }
     }
-    return badInput("\"" + std::string(text) + "\" is not a date; write it as 2026-11-25.");
+    return badInput(inQuotes(text) + " is not a date; write it as 2026-11-25.");
 }
 
 std::string formatDate(Date date, bool monthFirst) {
@@ -62,6 +65,8 @@ std::string formatDate(Date date, bool monthFirst) {
 }
 
 Date addDays(Date date, int days) {
+    if (!date.ok())
+        return noDate;
     return Date(std::chrono::sys_days(date) + std::chrono::days(days));
 }
 

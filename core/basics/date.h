@@ -20,7 +20,7 @@ std::string isoDate(Date date);
 Result<Date> parseIsoDate(std::string_view text);
 /// As papers write it in the shop's country: `11/25/2026` (monthFirst) or `25 Nov 2026`.
 std::string formatDate(Date date, bool monthFirst);
-/// `date` plus a number of days (may be negative).
+/// `date` plus a number of days (may be negative); no date stays no date.
 Date addDays(Date date, int days);
 
 } // namespace miterbook

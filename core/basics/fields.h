@@ -6,7 +6,7 @@
 
 namespace miterbook {
 
-/// One member of a row: its name (column of the book file and key of exchange text) and where it is.
+/// One member of a row: its name (column of the book file, key of exchange text) and where it is.
 template <class Row, class Member>
 struct Field {
     std::string_view name;
@@ -23,12 +23,14 @@ constexpr Field<Row, Member> field(std::string_view name, Member Row::*member) {
 ///   static constexpr std::string_view noun;   // what the user calls one: "opening"
 ///   static constexpr void allFields(auto&& take) { take(field("id", &Row::id), ...); }
 /// The one description serves the store, the journal and the plan exchange text. The fields are
-/// handed over in one call, not kept in a tuple: a tuple would be made in every file that sees a row.
+/// handed over in one call, not kept in a tuple: each file that sees a row would make the tuple.
 template <class Row>
 struct Describe;
 
 template <class Row>
-concept Described = requires { Describe<Row>::table; };
+concept Described = requires {
+    Describe<Row>::table;
+};
 
 /// Calls fn(field) for each field of Row, in order.
 template <Described Row, class Fn>

@@ -7,7 +7,7 @@
 namespace miterbook {
 
 /// A length held exactly as a whole number of nanometres: 1/64 in is 396 875 nm and 0.1 mm is
-/// 100 000 nm, so inch and metric lengths mix without rounding. Signed; differences may be negative.
+/// 100 000 nm, so inch and metric lengths mix without rounding. Differences may be negative.
 class Length {
 public:
     static constexpr std::int64_t nmPerInch = 25'400'000;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "basics/length_text.h"
 
+#include "basics/decimal.h"
 #include "basics/number.h"
 
 #include <numeric>
@@ -16,22 +17,9 @@ std::string inchText(std::int64_t parts, std::int64_t denominator) {
     if (rest == 0)
         return std::to_string(whole);
     const std::int64_t common = std::gcd(rest, denominator);
-    const std::string fraction
-        = std::to_string(rest / common) + '/' + std::to_string(denominator / common);
+    const std::string fraction = std::to_string(rest / common) + '/'
+        + std::to_string(denominator / common);
     return whole == 0 ? fraction : std::to_string(whole) + ' ' + fraction;
-}
-
-/// value / 10^places with trailing zeros dropped down to `atLeast` places; value not negative.
-std::string decimalText(std::int64_t value, int places, int atLeast) {
-    std::int64_t scale = 1;
-    for (int i = 0; i < places; ++i)
-        scale *= 10;
-    std::string fraction = std::to_string(value % scale);
-    fraction.insert(0, static_cast<std::size_t>(places) - fraction.size(), '0');
-    while (static_cast<int>(fraction.size()) > atLeast && fraction.back() == '0')
-        fraction.pop_back();
-    const std::string whole = std::to_string(value / scale);
-    return fraction.empty() ? whole : whole + '.' + fraction;
 }
 
 std::string sign(bool negative) {
@@ -40,8 +28,7 @@ std::string sign(bool negative) {
 
 std::string fractionText(Length length, LengthStyle style) {
     const std::int64_t denominator = style.denominator == 32 ? 32 : 16;
-    const std::int64_t parts
-        = roundedQuotient(Wide(length.nm()) * denominator, Length::nmPerInch);
+    const std::int64_t parts = roundedQuotient(Wide(length.nm()) * denominator, Length::nmPerInch);
     const std::int64_t size = parts < 0 ? -parts : parts;
     if (style.unit == LengthUnit::inches)
         return sign(parts < 0) + inchText(size, denominator);
@@ -55,8 +42,7 @@ std::string fractionText(Length length, LengthStyle style) {
 std::string formatLength(Length length, LengthStyle style) {
     if (style.unit != LengthUnit::millimetres)
         return fractionText(length, style);
-    const std::int64_t tenths = roundedQuotient(length.nm(), 100'000);
-    return sign(tenths < 0) + decimalText(tenths < 0 ? -tenths : tenths, 1, 0);
+    return decimalText(roundedQuotient(length.nm(), 100'000), 1, 0);
 }
 
 std::string formatLengthWithUnit(Length length, LengthStyle style) {
@@ -73,23 +59,15 @@ std::string formatLengthWithUnit(Length length, LengthStyle style) {
 }
 
 std::string formatFeet(Length length, int decimals) {
-    std::int64_t scale = 1;
-    for (int i = 0; i < decimals; ++i)
-        scale *= 10;
-    const std::int64_t value
-        = roundedQuotient(Wide(length.nm()) * scale, Wide(Length::nmPerInch) * 12);
-    return sign(value < 0) + decimalText(value < 0 ? -value : value, decimals, decimals);
+    const Wide scaled = Wide(length.nm()) * powerOfTen(decimals);
+    return decimalText(roundedQuotient(scaled, Wide(Length::nmPerInch) * 12), decimals, decimals);
 }
 
 std::string exactInches(Length length) {
-    // nm / 25 400 000 in ends within ten places for every multiple of 1/64 in; others are rounded
-    // to ten places, far below a nanometre.
-    const Wide scaled = Wide(length.nm() < 0 ? -length.nm() : length.nm()) * 10'000'000'000;
-    const Wide value = (scaled + Length::nmPerInch / 2) / Length::nmPerInch;
-    const auto whole = static_cast<std::int64_t>(value / 10'000'000'000);
-    const auto rest = static_cast<std::int64_t>(value % 10'000'000'000);
-    const std::string fraction = decimalText(rest, 10, 0).substr(1);
-    return sign(length.nm() < 0) + std::to_string(whole) + fraction;
+    // nm / 25 400 000 ends within ten places for every multiple of 1/64 in; others are rounded to
+    // ten places, far below a nanometre.
+    const Wide scaled = Wide(length.nm()) * powerOfTen(10);
+    return decimalText(roundedQuotient(scaled, Length::nmPerInch), 10, 0);
 }
 
 } // namespace miterbook

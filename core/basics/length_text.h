@@ -23,13 +23,15 @@ struct LengthStyle {
 inline constexpr Length longestSensible = Length::feet(300);
 
 /// Reads a length as the trade writes it: `35 1/2`, `35-1/2"`, `2'11-1/2`, `2' 11 1/2"`, `35½″`,
-/// `902mm`, `90.2 cm`, `0.9 m`, `35.5`. A bare number is inches, or millimetres when
-/// `bareUnit` is LengthUnit::millimetres. With a point or comma decimal; a comma that could be a
-/// thousands mark is refused. Errors: one sentence quoting the text (not a length, zero
-/// denominator, negative, over longestSensible).
+/// `3 ft 2 in`, `11/16`, `902mm`, `90.2 cm`, `0.9 m`, `35.5`. A bare number is inches, or
+/// millimetres when `bareUnit` is LengthUnit::millimetres; a fraction is always inches. Decimals
+/// with a point or a comma; `1,234` could be a thousand and is refused. Exact to the nanometre.
+/// Errors: one sentence quoting the text (not a length, zero denominator, doubtful comma, negative,
+/// a fraction of an inch or more, 12 inches or more after feet, over longestSensible).
 Result<Length> parseLength(std::string_view text, LengthUnit bareUnit = LengthUnit::inches);
 
-/// As parseLength, and also reads the door notation feet-inches: `2-8` is 2 ft 8 in [common practice].
+/// As parseLength, and also reads feet-inches as doors are called out: `2-8` is 2 ft 8 in [common
+/// practice].
 Result<Length> parseDoorLength(std::string_view text, LengthUnit bareUnit = LengthUnit::inches);
 
 /// A size w x h.
@@ -40,8 +42,10 @@ struct Size {
     bool operator==(const Size&) const = default;
 };
 
-/// Reads an opening's size: `3068` = 3 ft 0 in x 6 ft 8 in [common practice; makers' window call-outs
-/// differ], `2-8 x 6-8`, `36 x 60`, `36" x 60"`, `3'0" × 5'0"`, `902 x 2040 mm`.
+/// Reads an opening's size: `3068` = 3 ft 0 in x 6 ft 8 in [common practice; makers' window
+/// call-outs differ], `21068` = 2-10 x 6-8, `2-8 x 6-8`, `2/8 x 6/8` (feet/inches), `36 x 60`,
+/// `36 by 60`, `36" x 60"`, `3'0" × 5'0"`, `902 x 2040 mm`. Errors: one sentence quoting the text
+/// (no size, digits with two readings such as 11068, or what parseDoorLength says of a half).
 Result<Size> parseSize(std::string_view text, LengthUnit bareUnit = LengthUnit::inches);
 
 /// Writes a length rounded to the style's fraction: `35 1/2`, `2' 11 1/2"`, `902` (no unit mark for

@@ -40,8 +40,7 @@ private:
 
 /// The share of an amount, rounded to the cent (half away from zero).
 constexpr Money share(Money amount, Percent percent) {
-    return Money::cents(
-        roundedQuotient(Wide(amount.cents()) * percent.basisPoints(), 10'000));
+    return Money::cents(roundedQuotient(Wide(amount.cents()) * percent.basisPoints(), 10'000));
 }
 
 /// A price for one unit of something, in 1/10 000 of a dollar: fine enough for cents a foot.

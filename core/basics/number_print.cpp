@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "basics/number_text.h"
 
+#include "basics/decimal.h"
 #include "basics/number.h"
 
 #include <algorithm>
@@ -8,22 +9,6 @@
 namespace miterbook {
 
 namespace {
-
-/// value / 10^places, with between `atLeast` and `places` decimals.
-std::string decimalText(std::int64_t value, int places, int atLeast) {
-    const bool negative = value < 0;
-    std::string digits = std::to_string(negative ? -value : value);
-    const auto width = static_cast<std::size_t>(places) + 1;
-    if (digits.size() < width)
-        digits.insert(0, width - digits.size(), '0');
-    std::string whole = digits.substr(0, digits.size() - static_cast<std::size_t>(places));
-    std::string fraction = digits.substr(whole.size());
-    while (fraction.size() > static_cast<std::size_t>(atLeast) && fraction.back() == '0')
-        fraction.pop_back();
-    if (!fraction.empty())
-        whole += '.' + fraction;
-    return negative ? '-' + whole : whole;
-}
 
 void groupThousands(std::string& text) {
     const std::size_t first = text.front() == '-' ? 1 : 0;
@@ -52,10 +37,8 @@ std::string formatPercent(Percent percent) {
 }
 
 std::string formatHours(Hours hours, int decimals) {
-    std::int64_t scale = 1;
-    for (int i = 0; i < decimals; ++i)
-        scale *= 10;
-    return decimalText(roundedQuotient(Wide(hours.minutes()) * scale, 60), decimals, decimals);
+    const Wide scaled = Wide(hours.minutes()) * powerOfTen(decimals);
+    return decimalText(roundedQuotient(scaled, 60), decimals, decimals);
 }
 
 std::string formatMinutesPerUnit(MinutesPerUnit minutes) {
@@ -63,10 +46,9 @@ std::string formatMinutesPerUnit(MinutesPerUnit minutes) {
 }
 
 std::string formatQuantity(Quantity quantity, int decimals) {
-    std::int64_t value = quantity.thousandths();
-    const std::int64_t step = decimals <= 0 ? 1000 : decimals == 1 ? 100 : decimals == 2 ? 10 : 1;
-    value = roundedQuotient(value, step);
-    return decimalText(value, std::min(std::max(decimals, 0), 3), 0);
+    const int places = std::clamp(decimals, 0, 3);
+    const std::int64_t step = powerOfTen(3 - places);
+    return decimalText(roundedQuotient(quantity.thousandths(), step), places, 0);
 }
 
 } // namespace miterbook

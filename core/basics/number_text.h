@@ -14,7 +14,7 @@ namespace miterbook {
 
 /// `1,234.50`; negative `-1,234.50`. `symbol` (the book's currency sign) goes before the digits.
 std::string formatMoney(Money money, std::string_view symbol = {});
-/// Reads `1234.5`, `,234.50`, `-12`. Refuses more than two decimals, a comma that is not a
+/// Reads `1234.5`, `$1,234.50`, `-12`. Refuses more than two decimals, a comma that is not a
 /// thousands mark, and amounts over 100 million, each with a sentence.
 Result<Money> parseMoney(std::string_view text);
 
@@ -28,7 +28,7 @@ Result<Percent> parsePercent(std::string_view text);
 
 /// Hours with one or more decimals: `7.5` with decimals = 1.
 std::string formatHours(Hours hours, int decimals = 1);
-/// Reads `7.5`, `7:30`, `7h30`, `45 min`.
+/// Reads `7.5`, `7.5 h`, `7:30`, `7h30`, `45 min`, to the nearest minute; up to 10,000 hours.
 Result<Hours> parseHours(std::string_view text);
 
 /// Minutes a unit: `1.25`.

@@ -17,8 +17,12 @@ enum class Unit { each, linearFoot, squareFoot, side, flight, trip, hour };
 template <>
 struct Words<Unit> {
     static constexpr std::array list{
-        Word{Unit::each, "each"},       Word{Unit::linearFoot, "LF"}, Word{Unit::squareFoot, "SF"},
-        Word{Unit::side, "side"},       Word{Unit::flight, "flight"}, Word{Unit::trip, "trip"},
+        Word{Unit::each, "each"},
+        Word{Unit::linearFoot, "LF"},
+        Word{Unit::squareFoot, "SF"},
+        Word{Unit::side, "side"},
+        Word{Unit::flight, "flight"},
+        Word{Unit::trip, "trip"},
         Word{Unit::hour, "hour"},
     };
 };

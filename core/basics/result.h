@@ -10,12 +10,12 @@ namespace miterbook {
 
 /// What kind of thing went wrong; the sentence says it to the user.
 enum class Fault {
-    badInput,    ///< something typed or imported cannot be read or is absurd
-    notFound,    ///< a name or id that is not in the book
-    conflict,    ///< the book holds something else than the edit expected
-    storage,     ///< the file could not be read or written
-    notOurs,     ///< a file that is not a Miterbook book, or a newer one
-    cancelled,   ///< the user stopped it
+    badInput,  ///< something typed or imported cannot be read or is absurd
+    notFound,  ///< a name or id that is not in the book
+    conflict,  ///< the book holds something else than the edit expected
+    storage,   ///< the file could not be read or written
+    notOurs,   ///< a file that is not a Miterbook book, or a newer one
+    cancelled, ///< the user stopped it
 };
 
 /// A failure: its kind and one clear sentence for the user (what was wrong, and where).

@@ -7,7 +7,7 @@
 
 namespace miterbook {
 
-/// An enumerator and its one trade word: what screens, papers, the book file and exchange text show.
+/// An enumerator and its one trade word, on screens, papers, in the book file and exchange text.
 template <class E>
 struct Word {
     E value;
@@ -22,7 +22,9 @@ template <class E>
 struct Words;
 
 template <class E>
-concept Worded = requires { Words<E>::list.size(); };
+concept Worded = requires {
+    Words<E>::list.size();
+};
 
 /// The trade word of an enumerator.
 template <Worded E>
