@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "widgets/cell_look.h"
+
+#include <QBrush>
+#include <QFont>
+#include <QGuiApplication>
+#include <QPalette>
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace miterbook {
+
+QVariant alignmentOf(CellKind kind) {
+    switch (kind) {
+    case CellKind::number:
+    case CellKind::length:
+    case CellKind::money:
+    case CellKind::percent:
+        return QVariant::fromValue(Qt::Alignment(Qt::AlignRight | Qt::AlignVCenter));
+    default:
+        return QVariant::fromValue(Qt::Alignment(Qt::AlignLeft | Qt::AlignVCenter));
+    }
+}
+
+QVariant fontOf(RowMark mark) {
+    if (mark == RowMark::plain)
+        return {};
+    QFont font = QGuiApplication::font();
+    font.setStrikeOut(mark == RowMark::removed);
+    font.setItalic(mark != RowMark::removed);
+    return font;
+}
+
+QVariant inkOf(RowMark mark) {
+    if (mark != RowMark::removed)
+        return {};
+    return QBrush(QGuiApplication::palette().color(QPalette::PlaceholderText));
+}
+
+QString wordOf(RowMark mark) {
+    switch (mark) {
+    case RowMark::plain:
+        return {};
+    case RowMark::added:
+        return u"added"_s;
+    case RowMark::changed:
+        return u"changed"_s;
+    case RowMark::removed:
+        return u"removed"_s;
+    }
+    return {};
+}
+
+} // namespace miterbook

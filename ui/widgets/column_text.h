@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "basics/result.h"
+#include "basics/words.h"
+#include "desk/text.h"
+
+#include <QString>
+#include <QStringList>
+
+namespace miterbook {
+
+/// Which of `choices` is meant by what was typed: the same text in any case, else the only one that
+/// begins with it. Errors: a sentence with the choices.
+Result<int> chosenOf(const QStringList& choices, const QString& typed);
+
+/// Reads yes, no, x, 1, 0, true, false and nothing (no).
+Result<bool> parseYesNo(const QString& typed);
+
+/// One line for several: parts joined by " / ".
+QString onOneLine(const QString& lines);
+
+/// The trade words of an enumeration.
+template <Worded E>
+QStringList wordsOf() {
+    QStringList list;
+    for (const auto& entry : Words<E>::list)
+        list.append(text(entry.text));
+    return list;
+}
+
+template <Worded E>
+Result<E> chosenWord(const QString& typed) {
+    const auto at = chosenOf(wordsOf<E>(), typed);
+    if (!at)
+        return at.error();
+    return Words<E>::list[static_cast<std::size_t>(*at)].value;
+}
+
+} // namespace miterbook
