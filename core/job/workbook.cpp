@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "job/workbook.h"
 
+#include "job/any_row.h"
+#include "job/row_check.h"
+
 namespace miterbook {
 
 Result<Workbook> Workbook::open(Keeper& keeper) {
@@ -28,11 +31,14 @@ Result<void> Workbook::openPlan(Id<Plan> plan) {
 Result<void> Workbook::perform(const Edit& edit) {
     if (edit.empty())
         return {};
+    if (auto checked = checkRows(m_book, edit); !checked)
+        return checked;
     if (auto checked = check(m_book, edit); !checked)
         return checked;
     if (auto written = m_keeper->write(edit); !written)
         return written;
     apply(m_book, edit);
+    m_ids.skipTo(highestId(edit)); // whoever made the ids, they are taken now
     return {};
 }
 

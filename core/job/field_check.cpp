@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "job/field_check.h"
+
+#include "job/any_row.h"
+#include "job/stored_form.h"
+#include "job/text_check.h"
+
+namespace miterbook {
+
+namespace {
+
+constexpr std::size_t longestText = 20'000; // bytes of one field: some pages of scope
+
+const char* faultOfText(std::string_view text) {
+    if (text.size() > longestText)
+        return "its text is too long";
+    return isSoundText(text) ? "" : "its text holds characters that cannot be kept";
+}
+
+/// Why a member cannot be kept; empty when it can.
+template <class T>
+const char* faultOf(const T& value) {
+    if constexpr (std::is_same_v<T, std::string>) {
+        return faultOfText(value);
+    } else if constexpr (Worded<T>) {
+        return word(value).empty() ? "there is no such value" : "";
+    } else if constexpr (isId<T>) {
+        return value.value() < 0 ? "it names no row" : "";
+    } else if constexpr (std::is_same_v<T, Date>) {
+        return value == noDate || value.ok() ? "" : "it is no day";
+    } else {
+        return "";
+    }
+}
+
+template <Described Value>
+const char* faultOf(const Value& value) {
+    const char* fault = "";
+    forEachField<Value>([&](const auto& field) {
+        if (*fault == '\0')
+            fault = faultOf(value.*field.member);
+    });
+    return fault;
+}
+
+template <class T>
+const char* faultOf(const std::vector<T>& list) {
+    for (const T& each : list) {
+        if (const char* fault = faultOf(each); *fault != '\0')
+            return fault;
+    }
+    return "";
+}
+
+/// There is one shop, one practice and one set of terms.
+template <class Row>
+bool hasProperId(const Row& row) {
+    constexpr bool onlyOne = std::is_same_v<Row, Shop> || std::is_same_v<Row, Practice>
+        || std::is_same_v<Row, Terms>;
+    return onlyOne ? row.id.value() == 1 : row.id.value() > 0;
+}
+
+/// The first field that cannot be kept, with its fault; empty when there is none.
+template <class Row>
+std::string faultyField(const Row& row) {
+    if (!hasProperId(row))
+        return "it has no proper id";
+    std::string found;
+    forEachField<Row>([&](const auto& field) {
+        if (!found.empty())
+            return;
+        if (const char* fault = faultOf(row.*field.member); *fault != '\0')
+            found = std::string(field.name) + ": " + fault;
+    });
+    return found;
+}
+
+} // namespace
+
+Result<void> checkFields(const AnyRow& any) {
+    const std::string fault
+        = std::visit([](const auto& row) { return faultyField(row); }, any);
+    if (fault.empty())
+        return {};
+    return badInput(std::string("The ") + std::string(nounOf(any)) + " was refused: " + fault + ".");
+}
+
+} // namespace miterbook

@@ -1,0 +1,172 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "job/row_check.h"
+
+#include "book/checks.h"
+#include "job/any_row.h"
+#include "job/field_check.h"
+#include "job/row_title.h"
+#include "plan/plan_checks.h"
+
+#include <algorithm>
+
+namespace miterbook {
+
+namespace {
+
+Result<void> checkNamed(const AnyRow& row, const std::string& name) {
+    if (name.find_first_not_of(" \t\n") != std::string::npos)
+        return {};
+    return badInput("The " + std::string(nounOf(row)) + " needs a name.");
+}
+
+// One check for each kind of row, against the book as it will be. What is still being typed may lack
+// sizes and names; what is there must be sensible.
+
+template <class Row>
+Result<void> checkOne(const Book& after, const Row& row) {
+    return check(row, after.prices);
+}
+
+Result<void> checkOne(const Book&, const PlanSet& set) {
+    return checkNamed(set, set.name);
+}
+
+Result<void> checkOne(const Book&, const Plan& plan) {
+    if (plan.floorArea < 0)
+        return badInput("The floor area of plan \"" + plan.name + "\" is below zero.");
+    return checkNamed(plan, plan.name);
+}
+
+Result<void> checkOne(const Book&, const House& house) {
+    return checkNamed(house, house.name);
+}
+
+Result<void> checkOne(const Book&, const BidSetup& setup) {
+    if (setup.trips < 0 || setup.trips > 1000)
+        return badInput("A bid counts from 0 to 1000 trips.");
+    if (setup.waste < Percent() || setup.waste > Percent::hundred())
+        return badInput("Waste is from 0 to 100 %.");
+    if (auto profit = checkProfit(setup.profitKind, setup.profit); !profit)
+        return profit;
+    return checkOverhead(setup.overhead);
+}
+
+Result<void> checkOne(const Book&, const Variant& variant) {
+    return checkVariant(variant);
+}
+
+Result<void> checkOne(const Book&, const Swap& swap) {
+    return checkSwap(swap);
+}
+
+Result<void> checkOne(const Book&, const Level& level) {
+    return checkLevel(level, Missing::allowed);
+}
+
+Result<void> checkOne(const Book&, const Room& room) {
+    return checkRoom(room, Missing::allowed);
+}
+
+Result<void> checkOne(const Book& after, const Opening& opening) {
+    if (auto alone = checkOpening(opening, Missing::allowed); !alone)
+        return alone;
+    const PlanRows& rows = after.sheet(opening.plan);
+    if (auto mark = checkMark(opening, rows); !mark)
+        return mark;
+    return checkOpeningWall(opening, rows);
+}
+
+Result<void> checkOne(const Book&, const Closet& closet) {
+    return checkCloset(closet, Missing::allowed);
+}
+
+Result<void> checkOne(const Book&, const Stair& stair) {
+    return checkStair(stair, Missing::allowed);
+}
+
+Result<void> checkOne(const Book&, const WallTreatment& treatment) {
+    return checkTreatment(treatment, Missing::allowed);
+}
+
+Result<void> checkOne(const Book&, const OtherWork& other) {
+    return checkOtherWork(other);
+}
+
+/// A change is of one row, which stays below its plan.
+template <class Row>
+Result<void> checkSameRow(const Change& change, const Row& after) {
+    if (!change.before)
+        return {};
+    const Row* before = std::get_if<Row>(&*change.before);
+    bool same = before && before->id == after.id;
+    if constexpr (belowPlan<Row>)
+        same = same && before->plan == after.plan;
+    return same ? Result<void>()
+                : badInput("The " + titleOf(after) + " cannot become another row.");
+}
+
+bool isRemoved(const Edit& edit, Id<House> id) {
+    return std::ranges::any_of(edit.changes, [&](const Change& change) {
+        const House* house = std::get_if<House>(&change.row());
+        return house && house->id == id && !change.after;
+    });
+}
+
+/// Options are kept as a list, which the book file cannot guard as it does single references.
+Result<void> checkUnused(const Book& book, const Edit& edit, const Variant& variant) {
+    for (const auto& [id, house] : book.jobs.of<House>()) {
+        if (std::ranges::count(house.options, variant.id) > 0 && !isRemoved(edit, id)) {
+            return Error{Fault::conflict, "The " + titleOf(variant) + " is still used by the "
+                    + titleOf(house) + "."};
+        }
+    }
+    return {};
+}
+
+/// What the checks look at of the book as the edit will leave it: the shop's own rows and the plans
+/// that the edit touches.
+Book bookAfter(const Book& book, const Edit& edit) {
+    Book after;
+    after.prices = book.prices;
+    for (const Change& change : edit.changes) {
+        std::visit(
+            [&](const auto& row) {
+                if constexpr (belowPlan<std::remove_cvref_t<decltype(row)>>)
+                    after.sheets.try_emplace(row.plan, book.sheet(row.plan));
+            },
+            change.row());
+    }
+    apply(after, edit);
+    return after;
+}
+
+Result<void> checkPut(const Book& after, const Change& change) {
+    if (auto fields = checkFields(*change.after); !fields)
+        return fields;
+    return std::visit(
+        [&](const auto& row) -> Result<void> {
+            if (auto same = checkSameRow(change, row); !same)
+                return same;
+            return checkOne(after, row);
+        },
+        *change.after);
+}
+
+} // namespace
+
+Result<void> checkRows(const Book& book, const Edit& edit) {
+    const Book after = bookAfter(book, edit);
+    for (const Change& change : edit.changes) {
+        const Variant* variant = std::get_if<Variant>(&change.row());
+        Result<void> checked;
+        if (change.after)
+            checked = checkPut(after, change);
+        else if (variant)
+            checked = checkUnused(book, edit, *variant);
+        if (!checked)
+            return checked;
+    }
+    return {};
+}
+
+} // namespace miterbook

@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "job/row_json.h"
+
+namespace miterbook {
+
+std::string jsonText(const Json& json) {
+    // Rows are checked for sound UTF-8 before they get here; a stray byte must still not throw.
+    return json.dump(-1, ' ', false, Json::error_handler_t::replace);
+}
+
+Result<Json> parseJson(std::string_view text) {
+    Json json = Json::parse(text.begin(), text.end(), nullptr, false);
+    if (json.is_discarded())
+        return badInput("The text is not JSON.");
+    return json;
+}
+
+std::optional<std::int64_t> wholeNumber(const Json& json) {
+    if (!json.is_number_integer())
+        return std::nullopt;
+    constexpr auto largest = static_cast<std::uint64_t>(std::numeric_limits<std::int64_t>::max());
+    if (json.is_number_unsigned() && json.get<std::uint64_t>() > largest)
+        return std::nullopt;
+    return json.get<std::int64_t>();
+}
+
+Error unreadable(const Json& found) {
+    constexpr std::size_t longest = 60;
+    std::string text = found.is_null() ? "nothing" : jsonText(found);
+    if (text.size() > longest)
+        text = text.substr(0, longest) + "...";
+    return badInput(text + " stands there.");
+}
+
+} // namespace miterbook

@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "job/row_title.h"
+
+#include "job/any_row.h"
+
+namespace miterbook {
+
+namespace {
+
+template <class Row>
+std::string nameOf(const Row& row) {
+    if constexpr (requires { row.name; }) {
+        if (!row.name.empty())
+            return row.name;
+    }
+    if constexpr (requires { row.mark; })
+        return row.mark;
+    else if constexpr (requires { row.task; })
+        return std::string(word(row.task));
+    else
+        return {};
+}
+
+} // namespace
+
+std::string titleOf(const AnyRow& row) {
+    const std::string noun(nounOf(row));
+    const std::string name = std::visit([](const auto& r) { return nameOf(r); }, row);
+    if (name.empty())
+        return noun + " " + std::to_string(idOf(row));
+    return noun + " \"" + name + "\"";
+}
+
+} // namespace miterbook
