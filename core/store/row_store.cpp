@@ -1,0 +1,122 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "store/row_store.h"
+
+#include "job/edit.h"
+#include "store/row_cells.h"
+
+namespace miterbook {
+
+namespace {
+
+/// What is said of a cell that holds no such value.
+Error damagedCell(const TableShape& shape, const Cells& cells, std::size_t column) {
+    constexpr std::size_t longest = 60;
+    const QVariant& cell = cells[column];
+    const std::string found = cell.isNull() ? "nothing" : cellText(cell).substr(0, longest);
+    return {Fault::storage, "The book file is damaged or from a newer program: the "
+            + std::string(shape.columns[column]) + " of " + std::string(shape.noun) + " "
+            + cellText(cells.front()) + " is \"" + found + "\"."};
+}
+
+} // namespace
+
+template <class Row>
+RowStore<Row>::RowStore(Connection& connection)
+    : m_store(connection, shapeOf<Row>()) {}
+
+template <class Row>
+Result<Table<Row>> RowStore<Row>::select(
+    const std::string& sql, std::optional<std::int64_t> key) {
+    Table<Row> rows;
+    const auto read = m_store.select(sql, key, [&](const Cells& cells) -> Result<void> {
+        Row row;
+        const std::size_t sound = readCells(cells, row);
+        if (sound != cells.size())
+            return damagedCell(shapeOf<Row>(), cells, sound);
+        rows.put(std::move(row));
+        return {};
+    });
+    if (!read)
+        return read.error();
+    return rows;
+}
+
+template <class Row>
+Result<Table<Row>> RowStore<Row>::all() {
+    return select(shapeOf<Row>().sql.selectAll, std::nullopt);
+}
+
+template <class Row>
+Result<Table<Row>> RowStore<Row>::ofPlan(Id<Plan> plan) {
+    return select(shapeOf<Row>().sql.selectOfPlan, plan.value());
+}
+
+template <class Row>
+Result<std::optional<Row>> RowStore<Row>::find(Id<Row> id) {
+    auto rows = select(shapeOf<Row>().sql.selectOne, id.value());
+    if (!rows)
+        return rows.error();
+    const Row* row = rows->find(id);
+    return row ? std::optional<Row>(*row) : std::nullopt;
+}
+
+template <class Row>
+Result<void> RowStore<Row>::insert(const Row& row) {
+    return m_store.insert(toCells(row));
+}
+
+template <class Row>
+Result<void> RowStore<Row>::update(const Row& before, const Row& after) {
+    if (auto held = checkHeld(before); !held)
+        return held;
+    return m_store.update(toCells(after), before.id.value());
+}
+
+template <class Row>
+Result<void> RowStore<Row>::remove(const Row& before) {
+    if (auto held = checkHeld(before); !held)
+        return held;
+    return m_store.remove(before.id.value());
+}
+
+template <class Row>
+Result<void> RowStore<Row>::checkHeld(const Row& before) {
+    const auto held = find(before.id);
+    if (!held)
+        return held.error();
+    if (*held != before)
+        return changedMeanwhile(Describe<Row>::noun);
+    return {};
+}
+
+// One line for each kind of AnyRow; a kind left out does not link.
+template class RowStore<Shop>;
+template class RowStore<Practice>;
+template class RowStore<Terms>;
+template class RowStore<Builder>;
+template class RowStore<Profile>;
+template class RowStore<Stick>;
+template class RowStore<Offcut>;
+template class RowStore<Part>;
+template class RowStore<Consumable>;
+template class RowStore<LabourRate>;
+template class RowStore<Factor>;
+template class RowStore<PiecePrice>;
+template class RowStore<CrewMember>;
+template class RowStore<Burden>;
+template class RowStore<HeaderName>;
+template class RowStore<PlanSet>;
+template class RowStore<Plan>;
+template class RowStore<House>;
+template class RowStore<BidSetup>;
+template class RowStore<Variant>;
+template class RowStore<Swap>;
+template class RowStore<Level>;
+template class RowStore<Room>;
+template class RowStore<Opening>;
+template class RowStore<Closet>;
+template class RowStore<Stair>;
+template class RowStore<WallTreatment>;
+template class RowStore<OtherWork>;
+
+} // namespace miterbook

@@ -1,0 +1,162 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "store/sqlite_guard.h"
+
+#include "store/cell.h"
+#include "store/file_header.h"
+
+#include <QSqlDriver>
+
+#include <sqlite3.h>
+
+#include <map>
+
+namespace miterbook {
+
+namespace {
+
+/// The driver's own handle; nullptr when the driver brings another SQLite than the one we link,
+/// whose handles must not be touched.
+sqlite3* handleOf(Connection& connection) {
+    const auto source = connection.readOne("SELECT sqlite_source_id()");
+    if (!source || cellText(*source) != sqlite3_sourceid())
+        return nullptr;
+    const QVariant handle = connection.database().driver()->handle();
+    if (!handle.isValid() || qstrcmp(handle.typeName(), "sqlite3*") != 0)
+        return nullptr;
+    return *static_cast<sqlite3* const*>(handle.constData());
+}
+
+bool configure(sqlite3* handle, int option, int value) {
+    return sqlite3_db_config(handle, option, value, nullptr) == SQLITE_OK;
+}
+
+bool harden(sqlite3* handle) {
+    constexpr int longestValue = 256 * 1024 * 1024; // bytes of one text or row
+    constexpr int longestStatement = 1024 * 1024;
+    sqlite3_limit(handle, SQLITE_LIMIT_LENGTH, longestValue);
+    sqlite3_limit(handle, SQLITE_LIMIT_SQL_LENGTH, longestStatement);
+    sqlite3_limit(handle, SQLITE_LIMIT_ATTACHED, 1); // a copy is made through one
+    sqlite3_limit(handle, SQLITE_LIMIT_TRIGGER_DEPTH, 1);
+    return configure(handle, SQLITE_DBCONFIG_DEFENSIVE, 1)
+        && configure(handle, SQLITE_DBCONFIG_TRUSTED_SCHEMA, 0)
+        && configure(handle, SQLITE_DBCONFIG_DQS_DDL, 0)
+        && configure(handle, SQLITE_DBCONFIG_DQS_DML, 0)
+        && configure(handle, SQLITE_DBCONFIG_ENABLE_TRIGGER, 0)
+        && configure(handle, SQLITE_DBCONFIG_ENABLE_VIEW, 0)
+        && configure(handle, SQLITE_DBCONFIG_ENABLE_FKEY, 1);
+}
+
+using SchemaRows = std::map<std::string, std::string>;
+
+/// "table stick" -> its SQL. The planner's own statistics are no part of the schema.
+Result<SchemaRows> schemaRows(Connection& connection) {
+    auto statement = connection.prepare("SELECT type || ' ' || name, coalesce(sql, '') "
+                                        "FROM sqlite_schema WHERE name NOT LIKE 'sqlite_stat%'");
+    if (!statement)
+        return statement.error();
+    if (auto ran = statement->run(); !ran)
+        return ran.error();
+    SchemaRows rows;
+    while (true) {
+        const auto there = statement->step();
+        if (!there)
+            return there.error();
+        if (!*there)
+            return rows;
+        rows[cellText(statement->value(0))] = cellText(statement->value(1));
+    }
+}
+
+/// What the schema must be: the steps run in memory.
+Result<SchemaRows> expectedRows(const std::vector<SchemaStep>& steps, int format) {
+    auto memory = Connection::open(":memory:", Access::readWrite);
+    if (!memory)
+        return memory.error();
+    std::vector<SchemaStep> run = steps;
+    std::erase_if(run, [&](const SchemaStep& step) { return step.number > format; });
+    if (auto ran = runSteps(**memory, run, 0); !ran)
+        return ran.error();
+    return schemaRows(**memory);
+}
+
+Error foreign(const std::string& what) {
+    return {Fault::notOurs, "The file is not a Miterbook book as this program makes them: " + what
+            + ". It was not opened."};
+}
+
+Result<void> compare(const SchemaRows& held, const SchemaRows& expected) {
+    for (const auto& [name, sql] : held) {
+        const auto it = expected.find(name);
+        if (it == expected.end())
+            return foreign("somebody added the " + name);
+        if (it->second != sql)
+            return foreign("somebody changed the " + name);
+    }
+    for (const auto& [name, sql] : expected) {
+        if (!held.contains(name))
+            return foreign("the " + name + " is missing");
+    }
+    return {};
+}
+
+} // namespace
+
+Result<void> guardConnection(Connection& connection) {
+    sqlite3* handle = handleOf(connection);
+    if (!handle || !harden(handle)) {
+        return Error{Fault::storage,
+            "The SQLite library on this machine cannot open books safely; none was opened."};
+    }
+    // A rollback journal, not a write-ahead log: a book is one file that people copy, keep in
+    // synced folders and open from read-only places, where a log beside it would be lost or refused.
+    // EXTRA syncs the folder after the journal is gone: with FULL alone a power failure right
+    // behind a commit could bring the journal back and undo the commit.
+    for (const char* pragma : {"PRAGMA cell_size_check = ON", "PRAGMA mmap_size = 0",
+             "PRAGMA foreign_keys = ON", "PRAGMA synchronous = EXTRA",
+             "PRAGMA journal_mode = DELETE"}) {
+        if (auto ran = connection.run(pragma); !ran)
+            return ran;
+    }
+    return {};
+}
+
+Result<void> checkSchema(
+    Connection& connection, const std::vector<SchemaStep>& steps, int format) {
+    const auto held = schemaRows(connection);
+    if (!held)
+        return held.error();
+    const auto expected = expectedRows(steps, format);
+    if (!expected)
+        return expected.error();
+    return compare(*held, *expected);
+}
+
+Result<void> markAsBook(Connection& connection) {
+    return connection.run("PRAGMA application_id = " + std::to_string(bookFileMark));
+}
+
+Result<void> copyInto(Connection& connection, const std::string& path) {
+    auto statement = connection.prepare("VACUUM INTO ?");
+    if (!statement)
+        return statement.error();
+    statement->bind(textCell(path));
+    return statement->run();
+}
+
+Result<void> checkIntegrity(Connection& connection) {
+    const auto pages = connection.readOne("PRAGMA integrity_check(1)");
+    if (!pages)
+        return pages.error();
+    if (const std::string found = cellText(*pages); found != "ok")
+        return Error{Fault::storage, "The book file is damaged (" + found + ")."};
+    const auto dangling = connection.readOne("PRAGMA foreign_key_check");
+    if (!dangling)
+        return dangling.error();
+    if (!dangling->isNull()) {
+        return Error{Fault::storage, "The book file is damaged: a " + cellText(*dangling)
+                + " names something that is not in the book."};
+    }
+    return {};
+}
+
+} // namespace miterbook

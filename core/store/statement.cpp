@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "store/statement.h"
+
+#include "store/sql_error.h"
+
+#include <QSqlError>
+
+namespace miterbook {
+
+Statement::~Statement() {
+    if (m_query)
+        m_query->finish(); // an unfinished statement would keep the file locked
+}
+
+Result<void> Statement::run() {
+    if (!m_query->exec())
+        return sqlError(m_query->lastError());
+    return {};
+}
+
+Result<bool> Statement::step() {
+    if (m_query->next())
+        return true;
+    // Qt says "no more rows" and "failed" with the same false.
+    if (m_query->lastError().isValid())
+        return sqlError(m_query->lastError());
+    return false;
+}
+
+QSqlError Statement::failure() const {
+    return m_query->lastError();
+}
+
+} // namespace miterbook
