@@ -28,8 +28,8 @@ public:
         if (auto sentence = pieces())
             return sentence;
         if (m_cost != m_plan.cost)
-            return "The plan says " + std::to_string(m_plan.cost) + " cents where its sticks add " +
-                   "up to " + std::to_string(static_cast<long long>(m_cost)) + ".";
+            return "The plan says " + std::to_string(m_plan.cost) + " cents where its sticks add "
+                + "up to " + std::to_string(static_cast<long long>(m_cost)) + ".";
         return std::nullopt;
     }
 
@@ -82,7 +82,8 @@ private:
         for (std::size_t s = 0; s < m_used.size(); ++s)
             if (const auto& available = m_problem.sticks[s].available; available)
                 if (m_used[s] > *available)
-                    return "Stick " + std::to_string(s + 1) + " is used more often than it is there.";
+                    return "Stick " + std::to_string(s + 1)
+                        + " is used more often than it is there.";
         return std::nullopt;
     }
 

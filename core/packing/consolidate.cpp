@@ -21,7 +21,8 @@ Counts countsOf(const Column& column, std::size_t kinds) {
 Consolidation::Consolidation(const Instance& instance, Packing packing, Budget& budget)
     : m_instance(instance)
     , m_packing(std::move(packing))
-    , m_budget(budget) {}
+    , m_budget(budget) {
+}
 
 Packing Consolidation::run() {
     if (m_instance.salvages())
@@ -78,8 +79,10 @@ bool Consolidation::intoKnown(std::size_t a, std::size_t b, const Counts& both) 
         if (known == a || known == b || (pattern.bin != binA && pattern.bin != binB))
             continue;
         m_budget.spend(1);
-        const bool inside = std::all_of(pattern.cuts.begin(), pattern.cuts.end(),
-            [&](const auto& cut) { return both[static_cast<std::size_t>(cut.first)] >= cut.second; });
+        const bool inside = std::all_of(
+            pattern.cuts.begin(), pattern.cuts.end(), [&](const auto& cut) {
+                return both[static_cast<std::size_t>(cut.first)] >= cut.second;
+            });
         if (!inside)
             continue;
         Counts rest = both;

@@ -27,8 +27,8 @@ DenseKnapsack<Value>::DenseKnapsack(const Counts& widths, std::int64_t capacity)
 // Copies are added in powers of two, so that few passes give every number up to the limit. The
 // passes swap between the row and the scratch row and end in the row.
 template <typename Value>
-void DenseKnapsack<Value>::addKind(const Value* before, Value* after, std::int64_t width,
-    Value value, std::int64_t limit) {
+void DenseKnapsack<Value>::addKind(
+    const Value* before, Value* after, std::int64_t width, Value value, std::int64_t limit) {
     std::int64_t passes = 0;
     for (std::int64_t left = limit, chunk = 1; left > 0; left -= chunk, chunk *= 2, ++passes)
         chunk = std::min(chunk, left);
@@ -44,14 +44,14 @@ void DenseKnapsack<Value>::addKind(const Value* before, Value* after, std::int64
 }
 
 template <typename Value>
-bool DenseKnapsack<Value>::run(const std::vector<Value>& values, const Counts& limits,
-    Budget& budget) {
+bool DenseKnapsack<Value>::run(
+    const std::vector<Value>& values, const Counts& limits, Budget& budget) {
     m_steps.clear();
     m_last = row(m_widths.size()); // zeros
     for (std::size_t kind = 0; kind < m_widths.size(); ++kind) {
         const std::int64_t width = m_widths[kind];
-        const std::int64_t limit =
-            width > 0 ? std::min(limits[kind], m_capacity / width) : limits[kind];
+        const std::int64_t limit = width > 0 ? std::min(limits[kind], m_capacity / width)
+                                             : limits[kind];
         if (values[kind] <= 0 || limit <= 0)
             continue;
         m_steps.push_back({kind, limit, values[kind], m_last});
@@ -90,8 +90,8 @@ std::vector<std::pair<int, std::int64_t>> DenseKnapsack<Value>::cuts(std::int64_
 // Best first: the table says exactly what each unfinished walk can still reach, so choices come
 // out in falling order of value.
 template <typename Value>
-auto DenseKnapsack<Value>::bestBut(std::int64_t capacity,
-    const std::function<bool(const Cuts&)>& refused, Budget& budget) const
+auto DenseKnapsack<Value>::bestBut(
+    std::int64_t capacity, const std::function<bool(const Cuts&)>& refused, Budget& budget) const
     -> std::optional<std::pair<Value, Cuts>> {
     std::vector<Walk> walks{{m_last[capacity], 0, m_steps.size(), capacity, 0, -1}};
     const auto less = [&](int a, int b) {

@@ -29,11 +29,11 @@ public:
     std::vector<std::pair<int, std::int64_t>> cuts(std::int64_t capacity) const;
 
     // The best of all choices that are not refused, and its value. After too many refusals, or
-    // when the budget ends, no cuts, but a value that no choice exceeds. Nothing when every choice is refused.
+    // when the budget ends, no cuts, but a value that no choice exceeds. Nothing when every
+    // choice is refused.
     using Cuts = std::vector<std::pair<int, std::int64_t>>;
-    std::optional<std::pair<Value, Cuts>> bestBut(
-        std::int64_t capacity, const std::function<bool(const Cuts&)>& refused,
-        Budget& budget) const;
+    std::optional<std::pair<Value, Cuts>> bestBut(std::int64_t capacity,
+        const std::function<bool(const Cuts&)>& refused, Budget& budget) const;
 
     static std::int64_t cells(std::size_t kinds, std::int64_t capacity) {
         return static_cast<std::int64_t>(kinds + 3) * (capacity + 1);
@@ -41,8 +41,8 @@ public:
 
 private:
     Value* row(std::size_t index) { return m_table.get() + index * m_stride; }
-    void addKind(const Value* before, Value* after, std::int64_t width, Value value,
-        std::int64_t limit);
+    void addKind(
+        const Value* before, Value* after, std::int64_t width, Value value, std::int64_t limit);
 
     struct Step {
         std::size_t kind;

@@ -45,8 +45,8 @@ void Dive::completeGreedily(const Partial& partial) {
     remaining.available = partial.limits.upper;
     LargestFirst filler(m_instance);
     Packing rest = fillGreedily(m_instance, remaining, filler);
-    if (rest.missingWidth > m_incumbent.packing().missingWidth ||
-        rest.cost + partial.fixed.cost >= m_incumbent.cutoff())
+    if (rest.missingWidth > m_incumbent.packing().missingWidth
+        || rest.cost + partial.fixed.cost >= m_incumbent.cutoff())
         return;
     offer(std::move(rest), partial);
 }
@@ -75,8 +75,8 @@ Dive::Uses Dive::solution() const {
 
 void Dive::visit(Partial partial, std::vector<Column> tabu, int discrepancies) {
     m_master.ask(partial.demand, partial.limits, {});
-    if (m_master.solve(m_incumbent.cutoff() - partial.fixed.cost, m_budget) !=
-        Master::Outcome::solved)
+    if (m_master.solve(m_incumbent.cutoff() - partial.fixed.cost, m_budget)
+        != Master::Outcome::solved)
         return;
     Uses uses = solution();
     takeWhole(partial, uses);
@@ -84,13 +84,12 @@ void Dive::visit(Partial partial, std::vector<Column> tabu, int discrepancies) {
         return;
     completeGreedily(partial);
     std::erase_if(uses, [](const auto& use) { return use.second < 1e-6; });
-    std::stable_sort(uses.begin(), uses.end(),
-        [](const auto& a, const auto& b) { return a.second > b.second; });
+    std::stable_sort(
+        uses.begin(), uses.end(), [](const auto& a, const auto& b) { return a.second > b.second; });
     for (const auto& use : uses) {
         if (std::find(tabu.begin(), tabu.end(), use.first) != tabu.end())
             continue;
-        if (discrepancies < 0 || m_budget.exhausted() ||
-            partial.fixed.cost >= m_incumbent.cutoff())
+        if (discrepancies < 0 || m_budget.exhausted() || partial.fixed.cost >= m_incumbent.cutoff())
             break;
         Partial child = partial;
         Uses one{{use.first, 1.0}};

@@ -17,8 +17,7 @@ bool Exhaust::run(const StickLimits& limits, std::int64_t work) {
     return visit({m_instance.demand(), limits, {}}, {}, 0);
 }
 
-bool Exhaust::visit(
-    const Partial& partial, const std::vector<Column>& forbidden, int depth) {
+bool Exhaust::visit(const Partial& partial, const std::vector<Column>& forbidden, int depth) {
     if (partial.done()) {
         Packing packing = partial.fixed;
         m_incumbent.offer(std::move(packing));
@@ -27,8 +26,7 @@ bool Exhaust::visit(
     if (depth > deepest || m_budget.spent() > m_workEnd)
         return false;
     m_master.ask(partial.demand, partial.limits, forbidden);
-    const auto outcome =
-        m_master.solve(m_incumbent.cutoff() - partial.fixed.cost, m_budget);
+    const auto outcome = m_master.solve(m_incumbent.cutoff() - partial.fixed.cost, m_budget);
     if (outcome != Master::Outcome::solved)
         return outcome == Master::Outcome::tooDear;
     for (const auto& [index, value] : m_master.solution()) {
@@ -42,8 +40,8 @@ bool Exhaust::visit(
     return false;
 }
 
-bool Exhaust::branch(const Partial& partial, std::vector<Column> forbidden,
-    const Column& column, std::int64_t times, int depth) {
+bool Exhaust::branch(const Partial& partial, std::vector<Column> forbidden, const Column& column,
+    std::int64_t times, int depth) {
     Partial child = partial;
     child.take(column, times);
     bool closed = visit(child, forbidden, depth + 1);

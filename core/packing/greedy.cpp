@@ -43,13 +43,13 @@ struct Offer {
         const auto theirs = static_cast<Wide>(other.column.cost) * width;
         if (mine != theirs)
             return mine < theirs;
-        return static_cast<Wide>(width) * other.capacity >
-               static_cast<Wide>(other.width) * capacity;
+        return static_cast<Wide>(width) * other.capacity
+            > static_cast<Wide>(other.width) * capacity;
     }
 };
 
-std::optional<Column> bestOffer(const Instance& instance, const Remaining& remaining,
-    Filler& filler) {
+std::optional<Column> bestOffer(
+    const Instance& instance, const Remaining& remaining, Filler& filler) {
     std::optional<Offer> best;
     for (std::size_t bin = 0; bin < instance.bins().size(); ++bin) {
         if (remaining.available[bin] == 0)
@@ -98,8 +98,8 @@ Packing fillGreedily(const Instance& instance, Remaining remaining, Filler& fill
         std::optional<Column> column = bestOffer(instance, remaining, filler);
         if (!column)
             break;
-        if (auto last = lastStick(instance, remaining); last && last->cost >= column->cost &&
-            instance.width(*column) < instance.width(*last))
+        if (auto last = lastStick(instance, remaining);
+            last && last->cost >= column->cost && instance.width(*column) < instance.width(*last))
             column = std::move(last);
         const std::int64_t times = std::max<std::int64_t>(remaining.repeats(*column), 1);
         remaining.take(*column, times);

@@ -12,15 +12,13 @@ namespace {
 std::int64_t longestRemainder(const Instance& instance, const Packing& packing) {
     std::int64_t longest = 0;
     for (const auto& [column, times] : packing.columns)
-        longest = std::max(longest,
-            instance.bins()[column.bin].capacity - instance.width(column));
+        longest = std::max(longest, instance.bins()[column.bin].capacity - instance.width(column));
     return longest;
 }
 
 bool preferred(const Instance& instance, const Packing& a, const Packing& b) {
-    const auto rank = [](const Packing& p) {
-        return std::tuple(p.missingWidth, p.cost, p.columns.size());
-    };
+    const auto rank
+        = [](const Packing& p) { return std::tuple(p.missingWidth, p.cost, p.columns.size()); };
     if (rank(a) != rank(b))
         return rank(a) < rank(b);
     return longestRemainder(instance, a) > longestRemainder(instance, b);

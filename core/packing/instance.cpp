@@ -89,8 +89,8 @@ std::int64_t Instance::cost(std::size_t bin, std::int64_t usedWidth) const {
     const Salvage& salvage = m_problem->salvage;
     if (salvage.cents == 0)
         return kind.price;
-    const std::int64_t left =
-        m_problem->sticks[kind.origin].length - m_problem->trim - usedWidth * m_factor;
+    const std::int64_t left = m_problem->sticks[kind.origin].length - m_problem->trim
+        - usedWidth * m_factor;
     if (left <= 0 || left < salvage.shortest)
         return kind.price;
     const auto worth = static_cast<Wide>(left) * salvage.cents / salvage.perLength;

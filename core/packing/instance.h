@@ -34,7 +34,7 @@ struct Column {
 // A whole answer in these terms.
 struct Packing {
     std::vector<std::pair<Column, std::int64_t>> columns; // with times
-    Counts missing;                                        // empty: nothing
+    Counts missing;                                       // empty: nothing
     std::int64_t cost = 0;
     std::int64_t missingWidth = 0;
 };

@@ -100,8 +100,8 @@ void Master::add(const Column& column) {
     insert(column);
 }
 
-void Master::ask(const Counts& demand, const StickLimits& limits,
-    const std::vector<Column>& forbidden) {
+void Master::ask(
+    const Counts& demand, const StickLimits& limits, const std::vector<Column>& forbidden) {
     m_demand = demand;
     m_limits = limits;
     m_pricer.forbid(forbidden);
@@ -143,9 +143,11 @@ void Master::setRhs(double jitter) {
     };
     const std::size_t kinds = m_instance.kinds();
     for (std::size_t kind = 0; kind < kinds; ++kind)
-        m_simplex.setRhs(kind, m_demand[kind] > 0 ? static_cast<double>(m_demand[kind]) + extra(kind) : 0);
+        m_simplex.setRhs(
+            kind, m_demand[kind] > 0 ? static_cast<double>(m_demand[kind]) + extra(kind) : 0);
     for (std::size_t bin = 0; bin < m_instance.bins().size(); ++bin) {
-        m_simplex.setRhs(kinds + bin, static_cast<double>(m_limits.upper[bin]) + extra(kinds + bin));
+        m_simplex.setRhs(
+            kinds + bin, static_cast<double>(m_limits.upper[bin]) + extra(kinds + bin));
         if (m_lowerRow[bin] >= 0)
             m_simplex.setRhs(static_cast<std::size_t>(m_lowerRow[bin]),
                 static_cast<double>(m_limits.lower[bin]) - extra(kinds + bin));
@@ -267,8 +269,8 @@ std::vector<std::pair<int, double>> Master::solution() const {
     std::vector<std::pair<int, double>> uses;
     for (const int id : m_simplex.basis()) {
         const int column = m_columnOf[static_cast<std::size_t>(id)];
-        if (column >= 0 && m_simplex.value(id) > 1e-9 &&
-            !m_columns[static_cast<std::size_t>(column)].cuts.empty())
+        if (column >= 0 && m_simplex.value(id) > 1e-9
+            && !m_columns[static_cast<std::size_t>(column)].cuts.empty())
             uses.emplace_back(column, m_simplex.value(id));
     }
     std::sort(uses.begin(), uses.end(), [](const auto& a, const auto& b) {

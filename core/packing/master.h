@@ -18,8 +18,7 @@ public:
     void add(const Column& column);
     // What is to be cut now and how many sticks may be used for it.
     // Forbidden columns are neither used nor made.
-    void ask(const Counts& demand, const StickLimits& limits,
-        const std::vector<Column>& forbidden);
+    void ask(const Counts& demand, const StickLimits& limits, const std::vector<Column>& forbidden);
 
     // Forgets columns outside the basis whose cost exceeds their worth by more than gap.
     void forget(const Duals& duals, double gap);
@@ -58,12 +57,12 @@ private:
     Pricer m_pricer;
     Simplex m_simplex;
     std::vector<Column> m_columns;
-    std::vector<int> m_ids; // simplex column of each
+    std::vector<int> m_ids;      // simplex column of each
     std::vector<int> m_columnOf; // and back, -1 for slacks
     std::unordered_multimap<std::size_t, int> m_known;
     std::vector<int> m_lowerRow; // per bin or -1
     std::vector<int> m_firstBasis;
-    std::vector<int> m_missing;  // simplex columns for pieces left out
+    std::vector<int> m_missing; // simplex columns for pieces left out
     Counts m_demand;
     StickLimits m_limits;
     Duals m_duals;

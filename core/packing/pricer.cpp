@@ -40,27 +40,25 @@ Pricer::Pricer(const Instance& instance)
     : m_instance(instance)
     , m_grid(instance, mostCells)
     , m_fast(std::make_unique<DenseKnapsack<std::int32_t>>(
-          m_grid.widths(), m_grid.capacity(instance.longestCapacity()))) {}
+          m_grid.widths(), m_grid.capacity(instance.longestCapacity()))) {
+}
 
 Pricer::~Pricer() = default;
 
-bool Pricer::refused(
-    std::size_t bin, const std::vector<std::pair<int, std::int64_t>>& cuts) const {
-    if (!m_grid.exact() &&
-        m_instance.width({bin, cuts, 0}) > m_instance.bins()[bin].capacity)
+bool Pricer::refused(std::size_t bin, const std::vector<std::pair<int, std::int64_t>>& cuts) const {
+    if (!m_grid.exact() && m_instance.width({bin, cuts, 0}) > m_instance.bins()[bin].capacity)
         return true;
     return std::any_of(m_forbidden.begin(), m_forbidden.end(),
         [&](const Column& column) { return column.bin == bin && column.cuts == cuts; });
 }
 
 template <typename Value>
-Pricer::Best<Value> Pricer::best(const DenseKnapsack<Value>& knapsack, std::size_t bin,
-    double scale, Budget& budget) const {
+Pricer::Best<Value> Pricer::best(
+    const DenseKnapsack<Value>& knapsack, std::size_t bin, double scale, Budget& budget) const {
     if (m_instance.salvages())
         return bestCredited(knapsack, bin, scale);
     const std::int64_t capacity = m_grid.capacity(m_instance.bins()[bin].capacity);
-    const auto cost =
-        static_cast<Value>(static_cast<double>(m_instance.bins()[bin].price) * scale);
+    const auto cost = static_cast<Value>(static_cast<double>(m_instance.bins()[bin].price) * scale);
     auto cuts = knapsack.cuts(capacity);
     if (!refused(bin, cuts))
         return {static_cast<Value>(knapsack.best(capacity) - cost), std::move(cuts)};
@@ -113,8 +111,7 @@ std::vector<Value> Pricer::scaled(const Duals& duals, const Counts& demand, doub
 Counts Pricer::caps(const Counts& demand) const {
     Counts caps = demand;
     for (std::size_t kind = 0; kind < caps.size(); ++kind)
-        caps[kind] = std::min(
-            caps[kind], m_instance.longestCapacity() / m_instance.widths()[kind]);
+        caps[kind] = std::min(caps[kind], m_instance.longestCapacity() / m_instance.widths()[kind]);
     return caps;
 }
 
@@ -165,13 +162,14 @@ void Pricer::certify(const std::vector<std::int32_t>& values,
     for (std::size_t bin = 0; bin < bins.size(); ++bin)
         if (!bins[bin].limited && gains[bin] > 0)
             factor = std::min(factor,
-                static_cast<std::int64_t>(static_cast<Wide>(cost(bin)) * one / (gains[bin] + cost(bin))));
+                static_cast<std::int64_t>(
+                    static_cast<Wide>(cost(bin)) * one / (gains[bin] + cost(bin))));
     if (factor < one && !m_instance.salvages())
         m_certified = std::max(m_certified, boundAt(factor));
 }
 
-std::optional<std::vector<Column>> Pricer::columns(const Duals& duals, const Counts& demand,
-    const StickLimits& limits, Budget& budget) {
+std::optional<std::vector<Column>> Pricer::columns(
+    const Duals& duals, const Counts& demand, const StickLimits& limits, Budget& budget) {
     double most = std::max(1.0, mostWorth(m_instance, duals, demand));
     for (const Bin& bin : m_instance.bins())
         most = std::max(most, static_cast<double>(bin.price));
@@ -199,8 +197,8 @@ std::optional<std::vector<Column>> Pricer::columns(const Duals& duals, const Cou
     return found;
 }
 
-std::optional<std::int64_t> Pricer::bound(const Duals& duals, const Counts& demand,
-    const StickLimits& limits, Budget& budget) {
+std::optional<std::int64_t> Pricer::bound(
+    const Duals& duals, const Counts& demand, const StickLimits& limits, Budget& budget) {
     if (!m_exact)
         m_exact = std::make_unique<DenseKnapsack<std::int64_t>>(
             m_grid.widths(), m_grid.capacity(m_instance.longestCapacity()));

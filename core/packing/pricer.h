@@ -35,16 +35,16 @@ public:
 
     // For each bin the column with the most worth over cost, where that is positive.
     // Nothing when the budget ran out.
-    std::optional<std::vector<Column>> columns(const Duals& duals, const Counts& demand,
-        const StickLimits& limits, Budget& budget);
+    std::optional<std::vector<Column>> columns(
+        const Duals& duals, const Counts& demand, const StickLimits& limits, Budget& budget);
     // A certified bound in cents that the last columns() gave along with them; a little lower
     // than what bound() gets from the same duals.
     std::int64_t certified() const { return m_certified; }
 
     // A certified lower bound in cents for demand and limits, from these duals, in integer
     // arithmetic throughout. Nothing when the budget ran out.
-    std::optional<std::int64_t> bound(const Duals& duals, const Counts& demand,
-        const StickLimits& limits, Budget& budget);
+    std::optional<std::int64_t> bound(
+        const Duals& duals, const Counts& demand, const StickLimits& limits, Budget& budget);
 
 private:
     template <typename Value>
@@ -55,8 +55,8 @@ private:
     template <typename Value>
     std::vector<Value> scaled(const Duals& duals, const Counts& demand, double scale) const;
     template <typename Value>
-    Best<Value> best(const DenseKnapsack<Value>& knapsack, std::size_t bin, double scale,
-        Budget& budget) const;
+    Best<Value> best(
+        const DenseKnapsack<Value>& knapsack, std::size_t bin, double scale, Budget& budget) const;
     template <typename Value>
     Best<Value> bestCredited(
         const DenseKnapsack<Value>& knapsack, std::size_t bin, double scale) const;

@@ -50,8 +50,8 @@ std::int64_t simpleBound(const Instance& instance) {
     for (const Bin& bin : instance.bins())
         order.push_back(&bin);
     std::stable_sort(order.begin(), order.end(), [](const Bin* a, const Bin* b) {
-        return static_cast<Wide>(a->price) * b->capacity <
-               static_cast<Wide>(b->price) * a->capacity;
+        return static_cast<Wide>(a->price) * b->capacity
+            < static_cast<Wide>(b->price) * a->capacity;
     });
     Wide cost = 0;
     for (const Bin* bin : order) {

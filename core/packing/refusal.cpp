@@ -38,8 +38,8 @@ std::optional<std::string> refusalOfRest(const Problem& problem) {
     if (problem.trim < 0 || problem.trim > longest)
         return "The end trim cannot be used.";
     const Salvage& salvage = problem.salvage;
-    if (salvage.shortest < 0 || salvage.cents < 0 || salvage.cents > dearest ||
-        salvage.perLength <= 0 || salvage.perLength > longest)
+    if (salvage.shortest < 0 || salvage.cents < 0 || salvage.cents > dearest
+        || salvage.perLength <= 0 || salvage.perLength > longest)
         return "The value of remainders cannot be used.";
     return std::nullopt;
 }

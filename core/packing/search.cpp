@@ -66,8 +66,8 @@ void Search::branch() {
         if (node.bound >= m_incumbent.cutoff())
             break; // and so are all others
         if (m_master.columns() > manyColumns(m_instance))
-            m_master.forget(m_rootDuals,
-                static_cast<double>(m_incumbent.cutoff()) - m_rootObjective);
+            m_master.forget(
+                m_rootDuals, static_cast<double>(m_incumbent.cutoff()) - m_rootObjective);
         process(std::move(node));
         if (!m_budget.exhausted())
             m_incumbent.raiseBound(openBound());

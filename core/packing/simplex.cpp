@@ -12,12 +12,12 @@ namespace miterbook::packing {
 
 namespace {
 
-constexpr double tiny = 1e-9;      // a basic value this far below zero still counts as zero
+constexpr double tiny = 1e-9;       // a basic value this far below zero still counts as zero
 constexpr double smallPivot = 1e-7; // smaller ones would spoil the inverse
-constexpr int checkEvery = 100;    // pivots between looks at the numerical error
+constexpr int checkEvery = 100;     // pivots between looks at the numerical error
 constexpr double mostError = 1e-7;
 constexpr std::size_t spreadAfter = 50; // dual steps before ties are broken by force
-constexpr int stallAfter = 1000;    // pivots without progress before the safe, slow rule
+constexpr int stallAfter = 1000;        // pivots without progress before the safe, slow rule
 
 } // namespace
 
@@ -29,7 +29,8 @@ Simplex::Simplex(std::size_t rows)
     , m_inverse(m_rows * m_stride, 0)
     , m_basic(rows, 0)
     , m_dual(m_stride, 0)
-    , m_direction(rows, 0) {}
+    , m_direction(rows, 0) {
+}
 
 int Simplex::addColumn(std::span<const Entry> entries, double cost) {
     for (const auto& [row, value] : entries) {
@@ -157,8 +158,9 @@ int Simplex::leaving() const {
         if (m_direction[row] <= smallPivot)
             continue;
         const double here = std::max(0.0, m_basic[row]) / m_direction[row];
-        if (best < 0 || here < ratio - tiny ||
-            (here <= ratio + tiny && m_direction[row] > m_direction[static_cast<std::size_t>(best)])) {
+        if (best < 0 || here < ratio - tiny
+            || (here <= ratio + tiny
+                && m_direction[row] > m_direction[static_cast<std::size_t>(best)])) {
             best = static_cast<int>(row);
             ratio = here;
         }
@@ -236,8 +238,8 @@ bool Simplex::invert(Budget& budget) {
             return false;
         if (best != k) {
             std::swap_ranges(inverse(k), inverse(k) + m_stride, inverse(best));
-            std::swap_ranges(&matrix[k * m_stride], &matrix[k * m_stride] + m_stride,
-                &matrix[best * m_stride]);
+            std::swap_ranges(
+                &matrix[k * m_stride], &matrix[k * m_stride] + m_stride, &matrix[best * m_stride]);
         }
         for (std::size_t i = 0; i < m_stride; ++i) {
             matrix[k * m_stride + i] /= by;
@@ -270,8 +272,8 @@ bool Simplex::primal(Budget& budget) {
             return false; // cannot happen with costs of zero or more
         const double step = m_basic[static_cast<std::size_t>(row)];
         m_stalled = step > tiny ? 0 : m_stalled + 1;
-        if (!pivot(static_cast<std::size_t>(row), column, reducedCost(column), budget) ||
-            !budget.spend(cost))
+        if (!pivot(static_cast<std::size_t>(row), column, reducedCost(column), budget)
+            || !budget.spend(cost))
             return false;
     }
 }
@@ -322,8 +324,8 @@ void Simplex::spreadCosts() {
     m_trueCost = m_cost;
     for (std::size_t column = 0; column < m_cost.size(); ++column)
         if (m_position[column] < 0)
-            m_cost[column] += m_tolerance * 1e4 *
-                              (1 + static_cast<double>(column * 2654435761U % 4096) / 1024);
+            m_cost[column] += m_tolerance * 1e4
+                * (1 + static_cast<double>(column * 2654435761U % 4096) / 1024);
 }
 
 bool Simplex::dual(Budget& budget) {
@@ -349,8 +351,8 @@ bool Simplex::dualSteps(Budget& budget) {
         if (column < 0)
             return false;
         direction(column);
-        if (!pivot(static_cast<std::size_t>(row), column, reducedCost(column), budget) ||
-            !budget.spend(cost))
+        if (!pivot(static_cast<std::size_t>(row), column, reducedCost(column), budget)
+            || !budget.spend(cost))
             return false;
     }
     return false;

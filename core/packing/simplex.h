@@ -74,14 +74,14 @@ private:
     std::vector<std::size_t> m_first; // per column, where its entries begin
     std::vector<int> m_entryRow;
     std::vector<double> m_entryValue;
-    std::vector<int> m_basis;   // per row, the column that is basic there
+    std::vector<int> m_basis;    // per row, the column that is basic there
     std::vector<int> m_position; // per column, its row in the basis or -1
     std::vector<double> m_inverse;
     std::vector<double> m_basic; // value of the basic column, per row
     std::vector<double> m_dual;
     std::vector<double> m_direction;
     double m_tolerance = 1e-9;
-    std::size_t m_scan = 0;   // where pricing goes on
+    std::size_t m_scan = 0; // where pricing goes on
     int m_sinceInverted = 0;
     int m_stalled = 0;
 };

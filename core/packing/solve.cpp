@@ -29,8 +29,7 @@ Solution quickPlan(const Problem& problem) {
         return {*sentence, {}, 0, false, 0};
     const Instance instance(problem);
     Budget budget(quickWork);
-    Solution solution =
-        solutionOf(instance, quickPacking(instance, budget), simpleBound(instance));
+    Solution solution = solutionOf(instance, quickPacking(instance, budget), simpleBound(instance));
     solution.work = budget.spent();
     return solution;
 }

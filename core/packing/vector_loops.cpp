@@ -5,8 +5,8 @@
 
 // One copy per instruction set, chosen when the program is loaded. Sanitizers instrument code
 // that runs before they are ready, so their builds keep the plain copy.
-#if defined(__x86_64__) && defined(__GNUC__) && !defined(__clang__) &&                             \
-    !defined(__SANITIZE_ADDRESS__) && !defined(__SANITIZE_THREAD__)
+#if defined(__x86_64__) && defined(__GNUC__) && !defined(__clang__)                                \
+    && !defined(__SANITIZE_ADDRESS__) && !defined(__SANITIZE_THREAD__)
 #define MITERBOOK_VECTOR_CLONES __attribute__((target_clones("avx2", "default")))
 #else
 #define MITERBOOK_VECTOR_CLONES
@@ -37,8 +37,8 @@ void addCopies(std::int64_t* __restrict to, const std::int64_t* __restrict from,
 }
 
 MITERBOOK_VECTOR_CLONES
-void addScaled(double* __restrict to, const double* __restrict from, std::size_t size,
-    double factor) {
+void addScaled(
+    double* __restrict to, const double* __restrict from, std::size_t size, double factor) {
     for (std::size_t i = 0; i < size; ++i)
         to[i] += factor * from[i];
 }

@@ -84,7 +84,8 @@ struct Sum {
     void print(const std::string& name) const {
         std::printf("%-14s %4d jobs %3d faulty %4d proven %4d best known %4d within a stick"
                     "  mean gap %.5f %%  mean %.3f s  longest %.3f s\n",
-            name.c_str(), jobs, faulty, proven, best, withinStick, gap / jobs, time / jobs, longest);
+            name.c_str(), jobs, faulty, proven, best, withinStick, gap / jobs, time / jobs,
+            longest);
     }
 };
 
@@ -98,9 +99,10 @@ std::int64_t cheapestStick(const Problem& problem) {
 
 void run(const Job& job, const Options& options, std::map<std::string, Sum>& sums) {
     const double start = now(options.cpu);
-    Budget budget(options.work, options.work != Budget::noLimit
-            ? Budget::Stop{}
-            : [&] { return now(options.cpu) - start > options.seconds; });
+    Budget budget(
+        options.work, options.work != Budget::noLimit ? Budget::Stop{} : [&] {
+            return now(options.cpu) - start > options.seconds;
+        });
     double bestAt = 0;
     std::int64_t best = -1;
     const Solution solution = solve(job.problem, budget, [&](const Plan& plan, std::int64_t) {
@@ -110,8 +112,8 @@ void run(const Job& job, const Options& options, std::map<std::string, Sum>& sum
     });
     const double time = now(options.cpu) - start;
     const auto sentence = fault(job.problem, solution.plan);
-    const bool faulty = sentence || !solution.ok() || solution.bound > solution.plan.cost ||
-                        (job.best && solution.bound > *job.best);
+    const bool faulty = sentence || !solution.ok() || solution.bound > solution.plan.cost
+        || (job.best && solution.bound > *job.best);
     const std::int64_t gap = solution.plan.cost - solution.bound;
     for (const std::string& name : {family(job.name), std::string("~ all")}) {
         Sum& sum = sums[name];
@@ -120,17 +122,18 @@ void run(const Job& job, const Options& options, std::map<std::string, Sum>& sum
         sum.proven += solution.proven ? 1 : 0;
         sum.best += job.best && solution.plan.cost == *job.best ? 1 : 0;
         sum.withinStick += gap < cheapestStick(job.problem) ? 1 : 0;
-        sum.gap += 100.0 * static_cast<double>(gap) /
-                   static_cast<double>(std::max<std::int64_t>(solution.plan.cost, 1));
+        sum.gap += 100.0 * static_cast<double>(gap)
+            / static_cast<double>(std::max<std::int64_t>(solution.plan.cost, 1));
         sum.time += time;
         sum.longest = std::max(sum.longest, time);
     }
     if (!options.brief || faulty)
-        std::printf("%-22s cost %9lld bound %9lld gap %6lld %-7s patterns %zu best at %.3f s of %.3f s work %lld %s\n",
+        std::printf("%-22s cost %9lld bound %9lld gap %6lld %-7s patterns %zu"
+                    " best at %.3f s of %.3f s work %lld %s\n",
             job.name.c_str(), static_cast<long long>(solution.plan.cost),
             static_cast<long long>(solution.bound), static_cast<long long>(gap),
-            solution.proven ? "proven" : "",
-            solution.plan.patterns.size(), bestAt, time, static_cast<long long>(solution.work),
+            solution.proven ? "proven" : "", solution.plan.patterns.size(), bestAt, time,
+            static_cast<long long>(solution.work),
             faulty ? sentence.value_or("FAULTY BOUND").c_str() : "");
 }
 

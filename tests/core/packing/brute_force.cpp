@@ -81,9 +81,8 @@ std::optional<std::int64_t> bruteForce(const Problem& problem) {
 }
 
 Problem smallProblem(std::mt19937& random, bool limited, bool credited) {
-    const auto upTo = [&](int from, int to) {
-        return std::uniform_int_distribution<int>(from, to)(random);
-    };
+    const auto upTo
+        = [&](int from, int to) { return std::uniform_int_distribution<int>(from, to)(random); };
     Problem problem;
     problem.kerf = upTo(0, 3);
     problem.trim = upTo(0, 1) * upTo(0, 6);

@@ -80,7 +80,8 @@ TEST(Partial, TakesAndTrims) {
     EXPECT_EQ(partial.limits.upper[0], 7);
     EXPECT_EQ(partial.fixed.cost, 20);
     EXPECT_EQ(partial.repeats(column), 0);
-    EXPECT_EQ(partial.trimmed(instance, column).cuts, (std::vector<std::pair<int, std::int64_t>>{{1, 1}}));
+    EXPECT_EQ(partial.trimmed(instance, column).cuts,
+        (std::vector<std::pair<int, std::int64_t>>{{1, 1}}));
     EXPECT_FALSE(partial.done());
 }
 
@@ -121,8 +122,8 @@ TEST(Incumbent, PrefersLessMissingThenLessCostThenFewerPatterns) {
 
 TEST(Incumbent, TidyMergesEqualColumns) {
     Packing packing;
-    packing.columns = {{{0, {{1, 1}}, 10}, 1}, {{0, {{0, 1}}, 10}, 2}, {{0, {{1, 1}}, 10}, 3},
-        {{1, {}, 5}, 1}};
+    packing.columns = {
+        {{0, {{1, 1}}, 10}, 1}, {{0, {{0, 1}}, 10}, 2}, {{0, {{1, 1}}, 10}, 3}, {{1, {}, 5}, 1}};
     tidy(packing);
     ASSERT_EQ(packing.columns.size(), 2U);
     EXPECT_EQ(packing.columns[1].second, 4);
@@ -159,8 +160,8 @@ TEST(Consolidation, GathersTheRemainderOnOneStick) {
     const Packing gathered = Consolidation(instance, packing, budget).run();
     std::int64_t longest = 0;
     for (const auto& line : gathered.columns)
-        longest = std::max(longest,
-            instance.bins()[line.first.bin].capacity - instance.width(line.first));
+        longest = std::max(
+            longest, instance.bins()[line.first.bin].capacity - instance.width(line.first));
     EXPECT_GE(longest, 5); // in tens
     EXPECT_EQ(gathered.columns.size(), 2U);
 }

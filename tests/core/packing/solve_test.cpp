@@ -173,7 +173,8 @@ TEST(Solve, AmongEqualCostsFewerPatternsThenALongRemainder) {
     problem.pieces = {{30, 1}, {20, 1}, {70, 1}}; // 70 + 30 leaves 80 of the other, 70 + 20 only 70
     const Plan longest = solveWithin(problem, 10'000).plan;
     ASSERT_EQ(longest.patterns.size(), 2U);
-    const auto single = [](const Pattern& p) { return p.shares.size() == 1 && p.shares[0].piece == 1; };
+    const auto single
+        = [](const Pattern& p) { return p.shares.size() == 1 && p.shares[0].piece == 1; };
     EXPECT_TRUE(std::any_of(longest.patterns.begin(), longest.patterns.end(), single));
 }
 
