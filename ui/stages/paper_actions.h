@@ -6,30 +6,30 @@
 #include <string_view>
 
 class QAction;
+class QWidget;
 
 namespace miterbook {
 
 class Desk;
 class FigureDesk;
-struct Paper;
 
-/// "Print preview" and "Save to file" for one paper of the job on the screen.
+/// "Print preview" (Ctrl+P on the page) and "Save to a file" for the paper of one stage.
 class PaperActions : public QObject {
     Q_OBJECT
 public:
-    /// `paper` is a name of papers/paper_list.h.
-    PaperActions(std::string_view paper, Desk& desk, FigureDesk& figures, QObject* parent);
+    /// `paper` is a name of papers/paper_list.h. Goes with the page.
+    PaperActions(std::string_view paper, Desk& desk, FigureDesk& figures, QWidget* page);
 
     QList<QAction*> actions() const;
 
 private:
-    Paper make() const;
     void preview();
     void save();
 
     std::string_view m_paper;
     Desk& m_desk;
     FigureDesk& m_figures;
+    QWidget* m_page;
     QAction* m_preview;
     QAction* m_save;
 };

@@ -11,7 +11,7 @@ BidStage::BidStage(Desk& desk, FigureDesk& figures, QObject* parent)
     : Stage(parent)
     , m_figures(figures)
     , m_page(new BidPage(desk, figures))
-    , m_paper(new PaperActions("bid", desk, figures, this)) {
+    , m_paper(new PaperActions("bid", desk, figures, m_page)) {
     connect(&figures, &FigureDesk::figured, this, &Stage::nextStepChanged);
 }
 

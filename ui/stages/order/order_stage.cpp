@@ -11,7 +11,7 @@ OrderStage::OrderStage(Desk& desk, FigureDesk& figures, QObject* parent)
     : Stage(parent)
     , m_figures(figures)
     , m_page(new OrderPage(desk, figures))
-    , m_paper(new PaperActions("order", desk, figures, this)) {
+    , m_paper(new PaperActions("order", desk, figures, m_page)) {
     connect(&figures, &FigureDesk::figured, this, &Stage::nextStepChanged);
 }
 

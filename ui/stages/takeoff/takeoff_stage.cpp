@@ -13,7 +13,7 @@ TakeoffStage::TakeoffStage(Desk& desk, FigureDesk& figures, QObject* parent)
     : Stage(parent)
     , m_figures(figures)
     , m_page(new TakeoffPage(desk, figures))
-    , m_paper(new PaperActions("takeoff", desk, figures, this)) {
+    , m_paper(new PaperActions("takeoff", desk, figures, m_page)) {
     connect(&figures, &FigureDesk::figured, this, &Stage::nextStepChanged);
 }
 

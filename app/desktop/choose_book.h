@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QString>
+
+#include <optional>
+
+namespace miterbook {
+
+/// A book file that the user chose, to be made or opened.
+struct BookChoice {
+    QString path;
+    bool isNew = false;
+};
+
+/// Asks whether to begin a new book or open one, and where. Nothing when the user wants neither.
+std::optional<BookChoice> chooseBook();
+
+} // namespace miterbook

@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "desktop/choose_book.h"
+#include "desktop/desktop.h"
+#include "desktop/recent_books.h"
+
+#include <QApplication>
+#include <QMessageBox>
+
+namespace miterbook {
+
+namespace {
+
+/// The book to begin with: the argument, else the one used last; empty when there is neither.
+QString firstBook() {
+    const QStringList arguments = QCoreApplication::arguments();
+    if (arguments.size() > 1)
+        return arguments.at(1);
+    const QStringList recent = recentBooks();
+    return recent.isEmpty() ? QString() : recent.first();
+}
+
+void say(const Error& error) {
+    QMessageBox box(QMessageBox::Warning, QStringLiteral("Miterbook"),
+        QString::fromStdString(error.sentence), QMessageBox::Ok);
+    box.setTextFormat(Qt::PlainText);
+    box.exec();
+}
+
+/// Tries the book, and others the user chooses, until one is open or the user gives up.
+bool openSome(Desktop& desktop, const QString& first) {
+    if (!first.isEmpty()) {
+        const auto opened = desktop.openBook(first);
+        if (opened)
+            return true;
+        say(opened.error());
+    }
+    while (const auto choice = chooseBook()) {
+        const auto opened
+            = choice->isNew ? desktop.newBook(choice->path) : desktop.openBook(choice->path);
+        if (opened)
+            return true;
+        say(opened.error());
+    }
+    return false;
+}
+
+} // namespace
+
+int runDesktop(QApplication& application) {
+    Desktop desktop;
+    if (!openSome(desktop, firstBook()))
+        return 1;
+    return application.exec();
+}
+
+} // namespace miterbook

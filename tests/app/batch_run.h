@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <initializer_list>
+#include <string>
+
+namespace miterbook {
+
+/// What a batch command printed and how it ended.
+struct BatchRun {
+    int status = 0;
+    std::string out;
+    std::string err;
+};
+
+/// Runs "miterbook WORDS..." in this process.
+BatchRun runBatch(std::initializer_list<std::string> words);
+
+/// A file of sample-jobs.
+std::string sampleFile(const std::string& path);
+
+} // namespace miterbook

@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "figures/job_paper.h"
+
+#include "desk/desk.h"
+#include "desk/figure_desk.h"
+#include "papers/paper_list.h"
+
+#include <QGuiApplication>
+
+namespace miterbook {
+
+namespace {
+
+/// The job's plan, and the plan a house was started from, which names its elevation and options.
+bool openPlans(Desk& desk, const JobRef& job) {
+    const House* house = desk.book().house(job.house);
+    return desk.openPlan(job.plan) && (!house || desk.openPlan(house->plan));
+}
+
+JobFigures thorough(const Book& book, const JobRef& job) {
+    QGuiApplication::setOverrideCursor(Qt::WaitCursor);
+    JobFigures figures = figuresFor(book, job.plan, job.selection, Effort::thorough);
+    QGuiApplication::restoreOverrideCursor();
+    return figures;
+}
+
+} // namespace
+
+Result<Paper> jobPaper(
+    Desk& desk, const FigureDesk& figures, std::string_view name, const JobRef& job) {
+    const PaperKind* kind = findPaper(name);
+    if (!kind)
+        return Error{Fault::notFound, "There is no such paper."};
+    if (!openPlans(desk, job))
+        return Error{Fault::notFound, "That plan cannot be opened."};
+    const PaperJob paper{
+        desk.book(), job.plan, job.house, {}, desk.clock().today(), job.selection};
+    if (figures.job() == job && figures.settled())
+        return kind->build(paper, figures.figures());
+    return kind->build(paper, thorough(desk.book(), job));
+}
+
+} // namespace miterbook

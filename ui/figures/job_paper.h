@@ -1,0 +1,21 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "basics/result.h"
+#include "desk/job_ref.h"
+#include "papers/paper.h"
+
+#include <string_view>
+
+namespace miterbook {
+
+class Desk;
+class FigureDesk;
+
+/// A paper of a plan or house by its name in papers/paper_list.h: from the figures on the screen when
+/// they are that job's and settled, else reckoned anew with the thorough stick plan, so that what is
+/// printed is what the screen comes to. Errors: no such paper, a plan that cannot be opened.
+Result<Paper> jobPaper(
+    Desk& desk, const FigureDesk& figures, std::string_view name, const JobRef& job);
+
+} // namespace miterbook
