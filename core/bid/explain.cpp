@@ -3,107 +3,120 @@
 
 #include "basics/number_text.h"
 
-#include <array>
-
 namespace miterbook {
 
 namespace {
 
-constexpr std::array conditionsInOrder = [] {
-    std::array<Condition, Words<Condition>::list.size()> all{};
-    for (std::size_t i = 0; i < all.size(); ++i)
-        all[i] = Words<Condition>::list[i].value;
-    return all;
-}();
+constexpr int mostSources = 12; // more would not be read
 
 std::string sourceSentence(const TaskCount& count) {
     std::string sentence = count.source.name + ": " + formatQuantity(count.quantity, 2) + ' '
         + std::string(word(unitOf(count.task)));
     if (!count.what.empty())
         sentence += " (" + count.what + ")";
-    return sentence;
+    return sentence + '.';
+}
+
+void addSources(
+    std::vector<std::string>& sentences, const EstimateLine& line, const Takeoff& takeoff) {
+    int matching = 0;
+    for (const TaskCount& count : takeoff.tasks) {
+        if (count.work == line.work && count.task == line.task
+            && count.conditions == line.conditions && ++matching <= mostSources)
+            sentences.push_back(sourceSentence(count));
+    }
+    if (matching > mostSources)
+        sentences.push_back("And " + std::to_string(matching - mostSources) + " more, together "
+            + formatQuantity(line.quantity, 2) + ' ' + std::string(word(unitOf(line.task))) + '.');
 }
 
 std::string rateSentence(const EstimateLine& line, const PriceBook& prices) {
     const LabourRate* rate = prices.rate(line.task);
     const std::string task(word(line.task));
     if (!rate)
-        return "The book has no rate for " + task + ".";
+        return "The book has no labour rate for \"" + task + "\".";
     std::string sentence = "Rate for " + task + ": " + formatMinutesPerUnit(rate->minutes)
-        + " min per " + std::string(word(unitOf(line.task))) + " (" + std::string(word(rate->origin));
+        + " min for one " + std::string(word(unitOf(line.task))) + " ("
+        + std::string(word(rate->origin));
     if (!rate->source.empty())
-        sentence += ", " + rate->source;
+        sentence += "; " + rate->source;
     return sentence + ").";
 }
 
 void addFactors(
     std::vector<std::string>& sentences, const EstimateLine& line, const PriceBook& prices) {
-    for (const Condition condition : conditionsInOrder) {
-        if (!line.conditions.has(condition))
-            continue;
-        Conditions only;
-        only.add(condition);
-        const auto percent = Percent::basisPoints(
-            static_cast<std::int64_t>(prices.factor(only) * 10'000 + 0.5));
-        sentences.push_back("Factor for " + std::string(word(condition)) + ": "
-            + formatPercent(percent) + " %.");
+    for (const auto& [id, factor] : prices.of<Factor>()) {
+        if (line.conditions.has(factor.condition))
+            sentences.push_back("Factor for " + std::string(word(factor.condition)) + ": "
+                + formatPercent(factor.percent) + " %.");
     }
+}
+
+void addPiecePrice(
+    std::vector<std::string>& sentences, const EstimateLine& line, const PriceBook& prices) {
+    const std::string& currency = prices.shop().currency;
+    const PiecePrice* piece = prices.piecePrice(line.task);
+    if (line.piecePrice && piece)
+        sentences.push_back("At your piece price, " + formatQuantity(line.quantity, 2) + ' '
+            + std::string(word(unitOf(line.task))) + " at " + currency
+            + formatUnitPrice(piece->price) + " is " + formatMoney(*line.piecePrice, currency) + '.');
+    else if (line.price != Money())
+        sentences.push_back("Without a piece price it brings its share, by labour, of what the rest "
+                            "of the piece of work costs with overhead and profit: "
+            + formatMoney(line.price, currency) + '.');
+}
+
+std::string burdenSentence(const Burden& item, const PriceBook& prices) {
+    std::string sentence = item.name + ':';
+    if (item.ofWages != Percent())
+        sentence += ' ' + formatPercent(item.ofWages) + " % of wages";
+    if (item.ofWages != Percent() && item.perYear != Money())
+        sentence += " and";
+    if (item.perYear != Money())
+        sentence += ' ' + formatMoney(item.perYear, prices.shop().currency)
+            + " a year for each, over " + std::to_string(prices.terms().hoursPerYear) + " hours";
+    if (item.year != 0)
+        sentence += " (" + std::to_string(item.year) + ')';
+    return sentence + '.';
 }
 
 } // namespace
 
 std::vector<std::string> explainLine(const EstimateLine& line, const Takeoff& takeoff,
     const PriceBook& prices, Money crewRate) {
+    const std::string& currency = prices.shop().currency;
     std::vector<std::string> sentences;
-    for (const TaskCount& count : takeoff.tasks) {
-        if (count.work == line.work && count.task == line.task && count.conditions == line.conditions)
-            sentences.push_back(sourceSentence(count));
-    }
+    addSources(sentences, line, takeoff);
     sentences.push_back(rateSentence(line, prices));
     addFactors(sentences, line, prices);
-    sentences.push_back(formatHours(line.hours, 2) + " h at " + formatMoney(crewRate)
-        + " an hour is " + formatMoney(line.labour) + ".");
+    sentences.push_back(formatHours(line.hours, 2) + " h at " + formatMoney(crewRate, currency)
+        + " an hour is " + formatMoney(line.labour, currency) + '.');
+    addPiecePrice(sentences, line, prices);
     return sentences;
 }
 
 std::vector<std::string> explainCrewRate(const PriceBook& prices) {
+    const std::string& currency = prices.shop().currency;
     std::vector<std::string> sentences;
     for (const auto& [id, member] : prices.of<CrewMember>()) {
         if (member.active)
-            sentences.push_back(member.name + ": " + formatMoney(member.wage) + " an hour.");
+            sentences.push_back(member.name + ": " + formatMoney(member.wage, currency) + " an hour.");
     }
-    for (const auto& [id, item] : prices.of<Burden>()) {
-        std::string sentence = item.name + ": " + formatPercent(item.ofWages) + " % of wages";
-        if (item.perYear > Money())
-            sentence += " and " + formatMoney(item.perYear) + " a year each, over "
-                + std::to_string(prices.terms().hoursPerYear) + " hours";
-        sentences.push_back(sentence + '.');
-    }
-    sentences.push_back("An hour of the crew, on average, with burden: "
-        + formatMoney(prices.crewRate()) + '.');
+    if (sentences.empty())
+        return {"Nobody active is in the crew, so an hour of labour costs nothing."};
+    for (const auto& [id, item] : prices.of<Burden>())
+        sentences.push_back(burdenSentence(item, prices));
+    sentences.push_back("An hour of one of the crew, on average, with burden: "
+        + formatMoney(prices.crewRate(), currency) + '.');
     return sentences;
 }
 
-std::vector<std::string> explainPrice(const Estimate& estimate, const BidSetup& setup) {
-    const WorkTotal& total = estimate.total;
-    std::vector<std::string> sentences{
-        "Labour: " + formatHours(total.hours) + " h at " + formatMoney(estimate.crewRate) + " is "
-            + formatMoney(total.labour) + '.',
-        "Material from the stick plan, parts and tax: " + formatMoney(total.material) + '.',
-        "Consumables by running foot: " + formatMoney(total.consumables) + '.',
-        "Overhead at " + formatPercent(setup.overhead) + " % of these: "
-            + formatMoney(total.overhead) + '.',
-        "Cost: " + formatMoney(total.cost()) + '.',
-    };
-    if (estimate.pricing == Pricing::piecePrices)
-        sentences.emplace_back("The price is the sum of the shop's piece prices.");
-    else
-        sentences.push_back("Asked for: " + formatPercent(setup.profit) + " % "
-            + std::string(word(setup.profitKind)) + '.');
-    sentences.push_back("Profit: " + formatMoney(total.profit) + ", which is "
-        + formatPercent(estimate.markup) + " % markup on cost and "
-        + formatPercent(estimate.margin) + " % margin on price.");
-    return sentences;
+std::string crewDays(Hours hours, int people) {
+    const std::int64_t perDay = std::int64_t(8) * 60 * people;
+    const Quantity days
+        = Quantity::thousandths(roundedQuotient(Wide(hours.minutes()) * 1000, perDay));
+    const std::string text = formatQuantity(days);
+    return text + (text == "1" ? " day" : " days") + " of 8 hours";
 }
 
 } // namespace miterbook
