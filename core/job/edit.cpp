@@ -43,7 +43,32 @@ Result<void> checkChange(const Book& book, const Change& change, const std::stri
         change.row());
 }
 
+bool isSameRow(const AnyRow& a, const AnyRow& b) {
+    if (a.index() != b.index())
+        return false;
+    const auto id = [](const AnyRow& row) {
+        return std::visit([](const auto& any) { return any.id.value(); }, row);
+    };
+    return id(a) == id(b);
+}
+
 } // namespace
+
+void EditBuilder::record(std::optional<AnyRow> before, AnyRow row, bool removed) {
+    std::optional<AnyRow> after;
+    if (!removed)
+        after = row;
+    const auto same = std::ranges::find_if(m_edit.changes,
+        [&](const Change& change) { return isSameRow(change.row(), row); });
+    if (same == m_edit.changes.end()) {
+        if (before != after)
+            m_edit.changes.push_back({std::move(before), std::move(after)});
+        return;
+    }
+    same->after = std::move(after);
+    if (same->before == same->after)
+        m_edit.changes.erase(same);
+}
 
 Edit inverse(const Edit& edit) {
     Edit back{edit.sentence, {}};

@@ -63,8 +63,9 @@ public:
     Edit take() { return std::move(m_edit); }
 
 private:
-    template <class Row>
-    void change(Id<Row> id, std::optional<AnyRow> after);
+    /// Takes in that `row` shall be, or shall be removed, where the book holds `before`. Out of line:
+    /// a row of any kind is costly to compare and copy in every file.
+    void record(std::optional<AnyRow> before, AnyRow row, bool removed);
 
     const Book& m_book;
     Edit m_edit;
@@ -79,33 +80,18 @@ Edit putEdit(const Book& book, std::string sentence, Row row) {
 // ---------------------------------------------------------------------------------------------
 
 template <class Row>
-void EditBuilder::change(Id<Row> id, std::optional<AnyRow> after) {
-    for (auto it = m_edit.changes.begin(); it != m_edit.changes.end(); ++it) {
-        const Row* same = std::get_if<Row>(&it->row());
-        if (same && same->id == id) {
-            it->after = std::move(after);
-            if (it->before == it->after)
-                m_edit.changes.erase(it);
-            return;
-        }
-    }
-    std::optional<AnyRow> before;
-    if (const Row* present = findRow(m_book, id))
-        before = *present;
-    if (before != after)
-        m_edit.changes.push_back({std::move(before), std::move(after)});
-}
-
-template <class Row>
 EditBuilder& EditBuilder::put(Row row) {
-    const Id<Row> id = row.id;
-    change<Row>(id, AnyRow(std::move(row)));
+    const Row* present = findRow(m_book, row.id);
+    record(present ? std::optional<AnyRow>(*present) : std::nullopt, AnyRow(std::move(row)), false);
     return *this;
 }
 
 template <class Row>
 EditBuilder& EditBuilder::remove(Id<Row> id) {
-    change<Row>(id, std::nullopt);
+    const Row* present = findRow(m_book, id);
+    Row row = present ? *present : Row();
+    row.id = id;
+    record(present ? std::optional<AnyRow>(row) : std::nullopt, AnyRow(row), true);
     return *this;
 }
 
