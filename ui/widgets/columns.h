@@ -7,6 +7,8 @@
 #include "widgets/column.h"
 #include "widgets/column_text.h"
 
+#include <QCoreApplication>
+
 namespace miterbook {
 
 // Columns over one member of a row: textColumn<&Room::name>("Name"). Titles are marked for

@@ -58,6 +58,7 @@ void DataTable::setOpensRows(bool opens) {
     if (!opens)
         return;
     setSelectionBehavior(SelectRows);
+    setEditTriggers(EditKeyPressed | SelectedClicked); // a double click opens
     verticalHeader()->hide();
 }
 

@@ -7,7 +7,11 @@
 #include "widgets/table_edits.h"
 #include "widgets/table_model_base.h"
 
+#include <QCoreApplication>
+
+#include <algorithm>
 #include <map>
+#include <optional>
 
 namespace miterbook {
 

@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "stages/plan/plan_page.h"
+
+#include "desk/desk.h"
+#include "desk/figure_desk.h"
+#include "stages/plan/live_panel.h"
+#include "stages/plan/plan_form.h"
+#include "stages/plan/plan_tables.h"
+#include "stages/plan/schedule_dialog.h"
+#include "stages/plan/target_bar.h"
+#include "stages/plan/variants_panel.h"
+
+#include <QSplitter>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace miterbook {
+
+PlanPage::PlanPage(Desk& desk, FigureDesk& figures, QWidget* parent)
+    : QWidget(parent)
+    , m_desk(desk)
+    , m_figures(figures)
+    , m_target(new TargetBar(desk))
+    , m_tables(new PlanTables(desk))
+    , m_variants(new VariantsPanel(desk))
+    , m_form(new PlanForm(desk))
+    , m_live(new LivePanel(desk, figures)) {
+    m_tables->addTab(m_variants, tr("Elevations and options"));
+    m_tables->addTab(m_form, tr("Plan and profiles"));
+    auto* split = new QSplitter;
+    split->addWidget(m_tables);
+    split->addWidget(m_live);
+    split->setStretchFactor(0, 3);
+    split->setStretchFactor(1, 1);
+    split->setChildrenCollapsible(false);
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(m_target);
+    layout->addWidget(split, 1);
+    setFocusProxy(m_tables);
+    connect(m_target, &TargetBar::chosen, this, &PlanPage::takeTarget);
+    connect(m_live, &LivePanel::wanted, this, &PlanPage::showSource);
+}
+
+PlanPage::~PlanPage() = default;
+
+void PlanPage::showJob(const JobRef& job) {
+    m_target->showPlan(job.plan);
+    m_tables->setTarget(m_target->target());
+    m_variants->showPlan(job.plan);
+    m_form->showPlan(job.plan);
+    m_tables->setTabVisible(m_tables->indexOf(m_variants), !job.house);
+}
+
+/// What goes into an elevation or option is also looked at with it.
+void PlanPage::takeTarget(const EditTarget& target) {
+    m_tables->setTarget(target);
+    const Variant* variant
+        = m_desk.book().sheet(target.plan).of<Variant>().find(target.variant);
+    if (!variant || m_figures.job().plan != target.plan)
+        return;
+    JobRef job = m_figures.job();
+    if (variant->kind == VariantKind::elevation)
+        job.selection.elevation = variant->id;
+    else if (std::ranges::count(job.selection.options, variant->id) == 0)
+        job.selection.options.push_back(variant->id);
+    m_figures.setJob(job);
+}
+
+void PlanPage::showSource(const Source& source) {
+    if (!m_tables->showSource(source))
+        m_tables->setCurrentWidget(m_form);
+}
+
+void PlanPage::restoreRows() {
+    m_tables->restoreRows();
+}
+
+void PlanPage::bringSchedule(ScheduleKind kind) {
+    const Id<Plan> plan = m_figures.job().plan;
+    if (!plan)
+        return;
+    ScheduleDialog dialog(m_desk, kind, plan, this);
+    dialog.exec();
+}
+
+QString PlanPage::nextStep() const {
+    const JobFigures& figures = m_figures.figures();
+    if (figures.whole.levels.empty())
+        return tr("type the levels");
+    if (figures.whole.rooms.empty())
+        return tr("type the rooms, or bring in the room schedule");
+    if (figures.whole.openings.empty())
+        return tr("type windows and doors, or bring in their schedules");
+    if (m_live->problems() > 0)
+        return tr("put right %n problem(s)", nullptr, m_live->problems());
+    if (m_live->remarks() > 0)
+        return tr("look at %n thing(s) that seem forgotten", nullptr, m_live->remarks());
+    return tr("look over the takeoff (Ctrl+2)");
+}
+
+} // namespace miterbook
