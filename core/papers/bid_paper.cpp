@@ -26,8 +26,8 @@ void addFacts(Paper& paper, const PaperJob& job) {
 PaperTable priceTable(const JobFigures& figures, const PriceBook& prices, Money& total) {
     PaperTable table;
     table.title = "Work and price";
-    table.columns = {{"Piece of work", PaperColumn::Align::left, 20},
-        {"Comprising", PaperColumn::Align::left, 60}, {"Price", PaperColumn::Align::right, 18}};
+    table.columns = {{"Piece of work", PaperColumn::Align::left, 16},
+        {"Comprising", PaperColumn::Align::left, 66}, {"Price", PaperColumn::Align::right, 14}};
     const std::string& symbol = prices.shop().currency;
     for (const WorkTotal& work : figures.estimate.works) {
         total += work.price;

@@ -20,6 +20,11 @@ void addFacts(Paper& paper, const PaperJob& job) {
     addDate(paper, job, "Date", job.date);
 }
 
+/// No spare is said by saying nothing.
+Cell spareCell(int spare) {
+    return spare > 0 ? countCell(spare) : Cell{{}, "0"};
+}
+
 PaperTable::Row stickRow(const BuyLine& line, const PriceBook& prices) {
     const LengthStyle style = prices.shop().lengths();
     const Profile* profile = prices.profile(line.profile);
@@ -28,7 +33,7 @@ PaperTable::Row stickRow(const BuyLine& line, const PriceBook& prices) {
             Cell::of(profile ? sizeText(*profile, style) : std::string()),
             Cell::of(profile ? profile->material : std::string()),
             Cell::of(profile ? gradeText(*profile) : std::string()), stickCell(line.length, style),
-            countCell(line.count + line.spare), countCell(line.spare)}};
+            countCell(line.count + line.spare), spareCell(line.spare)}};
 }
 
 struct StickSums {

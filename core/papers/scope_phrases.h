@@ -20,7 +20,7 @@ inline constexpr std::array doorPhrases{
     Phrase{Task::doubleDoor, "double door", "double"},
     Phrase{Task::bifoldOrBypassDoor, "bifold or bypass door", "bifold or bypass"},
     Phrase{Task::pocketDoor, "pocket door", "pocket"},
-    Phrase{Task::exteriorDoor, "exterior door, inside casing", "exterior, inside casing"},
+    Phrase{Task::exteriorDoor, "exterior door, inside casing", "exterior (inside casing)"},
 };
 
 inline constexpr std::array windowPhrases{

@@ -89,7 +89,7 @@ std::string itemName(const TakeoffRow::Item& item, const PriceBook& prices) {
         return std::string(prices.profileName(*profile));
     if (const auto* task = std::get_if<Task>(&item))
         return std::string(word(*task));
-    return std::string(word(std::get<PartUse>(item)));
+    return std::string(word(std::get<PartUse>(item))) + ", goods";
 }
 
 Unit itemUnit(const TakeoffRow::Item& item) {

@@ -27,6 +27,7 @@ std::vector<TakeoffRow> takeoffRows(const Totals& totals);
 /// The sums over places, in the same order; nothing is said of where they come from.
 std::vector<TakeoffRow> summedRows(const std::vector<PlaceTotals>& places);
 
+/// A profile's name or a task's; goods are told from the task of fitting them.
 std::string itemName(const TakeoffRow::Item& item, const PriceBook& prices);
 Unit itemUnit(const TakeoffRow::Item& item);
 

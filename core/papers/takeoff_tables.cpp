@@ -94,7 +94,7 @@ std::vector<LevelPlaces> byLevel(const std::vector<PlaceTotals>& places, const W
 std::string TakeoffTables::roomName(const PlaceTotals& place) const {
     if (const Room* room = figures.whole.room(place.room))
         return joined({oneLine(room->mark), oneLine(room->name)}, " ");
-    return place.level ? "In no room" : "In no level";
+    return place.level ? "No room" : "Plan";
 }
 
 PaperTable TakeoffTables::sums() const {
@@ -112,9 +112,9 @@ PaperTable TakeoffTables::sums() const {
 PaperTable TakeoffTables::amounts(const LevelPlaces& level) const {
     PaperTable table;
     table.title = level.name;
-    table.columns = {{"Room", left, 20, true}, {"Piece of work", left, 15, true},
-        {"Item", left, 30}, {"Amount", right, 11}, {"Unit", left, 8}, {"Pieces", right, 9},
-        {"From", left, 34}};
+    table.columns = {{"Room", left, 22, true}, {"Piece of work", left, 15, true},
+        {"Item", left, 33}, {"Amount", right, 10}, {"Unit", left, 8}, {"Pieces", right, 8},
+        {"From", left, 32}};
     for (const PlaceTotals& place : level.places) {
         for (const TakeoffRow& row : takeoffRows(place.totals))
             addRow(table,
@@ -148,9 +148,9 @@ PaperTable TakeoffTables::pieces(const LevelPlaces& level) const {
     const LengthStyle style = prices.shop().lengths();
     PaperTable table;
     table.title = level.name + ": pieces";
-    table.columns = {{"Room", left, 19, true}, {"From", left, 15, true}, {"Piece", left, 21},
-        {"Profile", left, 26}, {"Count", right, 9}, {lengthTitle("Short point", style), right, 14},
-        {lengthTitle("Long point", style), right, 14}, {"Ends", left, 21}};
+    table.columns = {{"Room", left, 25, true}, {"From", left, 18, true}, {"Piece", left, 20},
+        {"Profile", left, 24}, {"Count", right, 9}, {lengthTitle("Short point", style), right, 13},
+        {lengthTitle("Long point", style), right, 13}, {"Ends", left, 18}};
     for (std::size_t i = 0; i < level.places.size(); ++i) {
         for (const Piece& piece : figures.takeoff.pieces) {
             if (finder.placeOf(piece.source) != static_cast<std::ptrdiff_t>(level.first + i))

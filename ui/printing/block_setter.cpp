@@ -122,6 +122,8 @@ void setSignatures(const Signatures& signatures, const PaperFonts& fonts, double
     std::vector<Slab>& slabs) {
     const double gap = fonts.points(24);
     const double half = (width - gap) / 2;
+    if (!slabs.empty())
+        slabs.back().keepWithNext = true;
     for (std::size_t i = 0; i < signatures.who.size(); i += 2) {
         Slab slab;
         slab.before = fonts.points(i == 0 ? 34 : 26);

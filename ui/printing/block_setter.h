@@ -18,7 +18,7 @@ void setHeading(
 /// Neither the first nor the last line of a text stands alone on a page. Cautions are boxed.
 void setParagraph(const Paragraph& paragraph, const PaperFonts& fonts, double width,
     std::vector<Slab>& slabs);
-/// Two lines to sign on side by side, all on one page.
+/// Two lines to sign on side by side, all on one page and never on one of their own.
 void setSignatures(const Signatures& signatures, const PaperFonts& fonts, double width,
     std::vector<Slab>& slabs);
 

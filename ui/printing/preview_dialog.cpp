@@ -41,7 +41,7 @@ PreviewDialog::PreviewDialog(Paper paper, PageSize size, QWidget* parent)
 }
 
 QToolBar* PreviewDialog::makeTools() {
-    auto* bar = new QToolBar(this);
+    auto* bar = new QToolBar(tr("Preview"), this);
     bar->setToolButtonStyle(Qt::ToolButtonTextOnly);
     addTool(*bar, tr("&Print…"), QKeySequence::Print, &PreviewDialog::print);
     addTool(*bar, tr("&Save as…"), QKeySequence::Save, &PreviewDialog::save);

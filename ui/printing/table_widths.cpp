@@ -9,6 +9,9 @@ namespace miterbook {
 
 namespace {
 
+/// Of the table: a longer word is broken rather than crowd out the other columns.
+constexpr double widestWordShare = 0.2;
+
 double longestWord(const QString& text, TextRole role, const PaperFonts& fonts) {
     double longest = 0;
     for (const QString& word : text.split(QLatin1Char(' ')))
@@ -16,19 +19,43 @@ double longestWord(const QString& text, TextRole role, const PaperFonts& fonts) 
     return longest;
 }
 
-/// What a column cannot do without: the longest word of its title, and its numbers whole.
-double neededWidth(const PaperTable& table, std::size_t column, const PaperFonts& fonts) {
-    const PaperColumn& head = table.columns[column];
-    double width = longestWord(printable(head.title), TextRole::smallBold, fonts);
-    if (head.align == PaperColumn::Align::left)
-        return width;
+/// The widest word of a column, judged by its letters first: measuring every word takes too long.
+double widestWord(const PaperTable& table, std::size_t column, const PaperFonts& fonts) {
+    double widest = 0;
+    qsizetype letters = 0;
+    for (const PaperTable::Row& row : table.rows) {
+        if (row.kind == PaperTable::Kind::group || column >= row.cells.size())
+            continue;
+        for (const QString& word : printable(row.cells[column].text).split(QLatin1Char(' '))) {
+            if (word.size() + 1 < letters)
+                continue;
+            letters = std::max(letters, word.size());
+            widest = std::max(widest, fonts.width(TextRole::body, word));
+        }
+    }
+    return widest;
+}
+
+double widestNumber(const PaperTable& table, std::size_t column, const PaperFonts& fonts) {
+    double widest = 0;
     for (const PaperTable::Row& row : table.rows) {
         const bool isTotal = row.kind == PaperTable::Kind::total;
         if (row.kind != PaperTable::Kind::group && column < row.cells.size())
-            width = std::max(width, fonts.width(isTotal ? TextRole::bold : TextRole::body,
-                                        printable(row.cells[column].text)));
+            widest = std::max(widest, fonts.width(isTotal ? TextRole::bold : TextRole::body,
+                                          printable(row.cells[column].text)));
     }
-    return width;
+    return widest;
+}
+
+/// What a column cannot do without: the longest word of its title, numbers whole, and words whole
+/// unless they would take more than `most`.
+double neededWidth(
+    const PaperTable& table, std::size_t column, const PaperFonts& fonts, double most) {
+    const PaperColumn& head = table.columns[column];
+    const double title = longestWord(printable(head.title), TextRole::smallBold, fonts);
+    if (head.align != PaperColumn::Align::left)
+        return std::max(title, widestNumber(table, column, fonts));
+    return std::max(title, std::min(widestWord(table, column, fonts), most));
 }
 
 /// Widths by weight, those below their need raised to it at the cost of the others.
@@ -70,7 +97,7 @@ std::vector<ColumnBox> columnBoxes(const PaperTable& table, const PaperFonts& fo
     double need = 0;
     for (std::size_t i = 0; i < table.columns.size(); ++i) {
         weights.push_back(std::max(table.columns[i].weight, 1));
-        needs.push_back(neededWidth(table, i, fonts));
+        needs.push_back(neededWidth(table, i, fonts, room * widestWordShare));
         need += needs.back();
     }
     if (need > room)

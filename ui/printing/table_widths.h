@@ -11,8 +11,8 @@ struct ColumnBox {
     double width = 0;
 };
 
-/// The columns' boxes over a width: by their weights, but numbers are given the room they need so
-/// that none is broken. Where not even that fits, by weight alone.
+/// The columns' boxes over a width: by their weights, but numbers and all but endless words are
+/// given the room they need so that none is broken. Where not even that fits, by weight alone.
 std::vector<ColumnBox> columnBoxes(const PaperTable& table, const PaperFonts& fonts, double width);
 
 } // namespace miterbook
