@@ -45,8 +45,9 @@ private:
     static constexpr LengthStyle feetAndInches{LengthUnit::feetInches, 16};
 
     RowCheck& say(std::string_view what, const std::string& complaint, Length value) {
-        return must(false, "has a " + std::string(what) + " of "
-            + formatLengthWithUnit(value, feetAndInches) + ", which " + complaint);
+        return must(false,
+            "has a " + std::string(what) + " of " + formatLengthWithUnit(value, feetAndInches)
+                + ", which " + complaint);
     }
 
     std::string m_name;

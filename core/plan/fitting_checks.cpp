@@ -27,8 +27,8 @@ Result<void> checkStair(const Stair& stair, Missing missing) {
     check.number("newels", stair.newels, 0, mostOfAnything);
     check.number("balusters", stair.balusters, 0, mostOfAnything);
     const bool boards = stair.skirt && stair.closedSkirts + stair.openSkirts > 0;
-    check.length("skirt length", stair.skirtLength, Length::feet(60),
-        boards ? missing : Missing::allowed);
+    check.length(
+        "skirt length", stair.skirtLength, Length::feet(60), boards ? missing : Missing::allowed);
     check.length("rail length", stair.railLength, longestSensible,
         stair.rail == RailStyle::none ? Missing::allowed : missing);
     check.length("baluster run", stair.balusterRun);

@@ -89,8 +89,8 @@ private:
         }
         const auto it = m_slotOf.find(row.replaces);
         if (it == m_slotOf.end()) {
-            m_remarks.push_back(std::string(word(variant.kind)) + " " + variant.name
-                + " changes " + spokenName(row) + ", which is not in the plan without another option.");
+            m_remarks.push_back(std::string(word(variant.kind)) + " " + variant.name + " changes "
+                + spokenName(row) + ", which is not in the plan without another option.");
             return;
         }
         const std::size_t at = it->second;

@@ -14,8 +14,8 @@ Id<Profile> ProfileSwaps::operator()(Id<Profile> profile) const {
     return it == m_to.end() ? profile : it->second.profile;
 }
 
-void ProfileSwaps::take(const Table<Swap>& swaps, const Variant& variant,
-    std::vector<std::string>& remarks) {
+void ProfileSwaps::take(
+    const Table<Swap>& swaps, const Variant& variant, std::vector<std::string>& remarks) {
     const auto earlier = m_to;
     for (const auto& [id, swap] : swaps) {
         if (swap.variant != variant.id || !swap.from)

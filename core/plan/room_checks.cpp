@@ -35,7 +35,8 @@ Result<void> checkVariant(const Variant& variant) {
 
 Result<void> checkSwap(const Swap& swap) {
     RowCheck check("The swap");
-    check.must(bool(swap.from) && bool(swap.to), "needs a profile to take away and one to put there");
+    check.must(
+        bool(swap.from) && bool(swap.to), "needs a profile to take away and one to put there");
     check.must(swap.from != swap.to, "takes a profile in place of itself");
     return check.result();
 }

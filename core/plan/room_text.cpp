@@ -52,8 +52,8 @@ Result<void> takeAngle(std::string_view& text, Wall& wall) {
         return {};
     const std::string_view digits = trimmed(text.substr(at + 1));
     double degrees = 0;
-    const auto [end, failure] = std::from_chars(digits.data(), digits.data() + digits.size(), degrees,
-        std::chars_format::fixed);
+    const auto [end, failure] = std::from_chars(
+        digits.data(), digits.data() + digits.size(), degrees, std::chars_format::fixed);
     if (failure != std::errc() || end != digits.data() + digits.size())
         return badInput("\"" + std::string(digits) + "\" is not an angle in degrees.");
     if (!(degrees > 0 && degrees < 180))
@@ -94,8 +94,8 @@ std::pair<std::size_t, std::size_t> findTimes(std::string_view text) {
     return {text.find_first_of("xX"), 1};
 }
 
-Result<std::vector<Wall>> parseRectangle(std::string_view text, std::size_t at, std::size_t size,
-    LengthUnit bareUnit) {
+Result<std::vector<Wall>> parseRectangle(
+    std::string_view text, std::size_t at, std::size_t size, LengthUnit bareUnit) {
     Wall width;
     Wall depth;
     if (const auto read = parseWall(text.substr(0, at), 1, bareUnit, width); !read)
@@ -135,7 +135,8 @@ bool isPlain(const Wall& wall) {
 }
 
 bool isRectangle(const std::vector<Wall>& walls) {
-    if (walls.size() != 4 || walls[0].length != walls[2].length || walls[1].length != walls[3].length)
+    if (walls.size() != 4 || walls[0].length != walls[2].length
+        || walls[1].length != walls[3].length)
         return false;
     for (const Wall& wall : walls) {
         if (!isPlain(wall))

@@ -31,8 +31,8 @@ std::vector<const Variant*> chosenVariants(const Plan& plan, const Table<Variant
 /// takes away becomes none, with a remark.
 class References {
 public:
-    References(const Overlay<Level>& levels, const Overlay<Room>& rooms,
-        std::vector<std::string>& remarks)
+    References(
+        const Overlay<Level>& levels, const Overlay<Room>& rooms, std::vector<std::string>& remarks)
         : m_levels(levels)
         , m_rooms(rooms)
         , m_remarks(remarks) {}
@@ -54,8 +54,8 @@ private:
         id = targets.kept(id);
         if (!id)
             m_remarks.push_back("The " + std::string(Describe<Target>::noun) + " of "
-                + spokenName(row) + " is taken away, but not the " + std::string(Describe<Row>::noun)
-                + ".");
+                + spokenName(row) + " is taken away, but not the "
+                + std::string(Describe<Row>::noun) + ".");
     }
 
     const Overlay<Level>& m_levels;

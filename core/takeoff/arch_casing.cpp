@@ -26,9 +26,10 @@ void orderArch(const OpeningTrim& trim, Tally& tally) {
     }
     tally.add(PartCount{trim.work, PartUse::archCasing, trim.faces, trim.source});
     const Arch jamb = segmentalArch(opening.width, opening.rise);
-    tally.warn(trim.source, trim.source.name + ": order the arched casing made, inside radius "
-        + tally.text(jamb.radius + trim.reveal) + ", outside "
-        + tally.text(jamb.radius + trim.reveal + trim.face) + "; it is not cut from sticks.");
+    tally.warn(trim.source,
+        trim.source.name + ": order the arched casing made, inside radius "
+            + tally.text(jamb.radius + trim.reveal) + ", outside "
+            + tally.text(jamb.radius + trim.reveal + trim.face) + "; it is not cut from sticks.");
 }
 
 } // namespace miterbook

@@ -47,8 +47,8 @@ private:
         const double near = nearRests ? restRun(side.nearCorner) : miterRun(side.nearCorner);
         const double far = farRests ? restRun(side.farCorner) : miterRun(side.farCorner);
         Piece piece = casingPiece(m_trim, m_trim.casing, side.name, {});
-        const SidePoints points = sideBetween(side.length + (side.leg ? m_standing : Length()), near,
-            far, m_trim.reveal, m_trim.face);
+        const SidePoints points = sideBetween(side.length + (side.leg ? m_standing : Length()),
+            near, far, m_trim.reveal, m_trim.face);
         piece.shortPoint = points.shortPoint;
         piece.longPoint = points.longPoint;
         piece.left = nearRests ? restingEnd(side.nearCorner) : miteredEnd(side.nearCorner);
@@ -61,8 +61,8 @@ private:
         const Length leg = m_outline[0].length + m_standing + m_trim.reveal;
         add(casingPiece(m_trim, m_trim.casing, "left leg", leg), true);
         add(casingPiece(m_trim, m_trim.casing, "right leg", leg), true);
-        const Length head
-            = m_trim.outside(m_outline[1].length) + 2 * m_tally.practice().headOverhang;
+        const Length head = m_trim.outside(m_outline[1].length)
+            + 2 * m_tally.practice().headOverhang;
         add(casingPiece(m_trim, m_trim.casing, "head", head), false);
         const Id<Profile> cap = m_trim.opening.cap;
         if (cap && m_tally.usable(cap, m_trim.source, "head cap"))
@@ -127,16 +127,17 @@ private:
         if (most <= swing || m_saidSaw)
             return;
         m_saidSaw = true;
-        m_tally.warn(m_trim.source, m_trim.source.name + ": " + piece.part + " needs a saw angle of "
-            + std::to_string(std::lround(most)) + " degrees, more than the saw swings ("
-            + std::to_string(std::lround(swing)) + "); cut it with a jig.");
+        m_tally.warn(m_trim.source,
+            m_trim.source.name + ": " + piece.part + " needs a saw angle of "
+                + std::to_string(std::lround(most)) + " degrees, more than the saw swings ("
+                + std::to_string(std::lround(swing)) + "); cut it with a jig.");
     }
 
     const OpeningTrim& m_trim;
     const std::vector<OutlineSide>& m_outline;
     Tally& m_tally;
-    bool m_framed;       ///< mitered all round
-    Length m_standing;   ///< what legs have more than the opening's height
+    bool m_framed;     ///< mitered all round
+    Length m_standing; ///< what legs have more than the opening's height
     LongSides m_long;
     bool m_saidSaw = false;
     bool m_saidLeg = false;
@@ -144,7 +145,8 @@ private:
 
 } // namespace
 
-LongSides takeCasing(const OpeningTrim& trim, const std::vector<OutlineSide>& outline, Tally& tally) {
+LongSides takeCasing(
+    const OpeningTrim& trim, const std::vector<OutlineSide>& outline, Tally& tally) {
     return CasingCutter(trim, outline, tally).cut();
 }
 

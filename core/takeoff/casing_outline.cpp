@@ -8,8 +8,8 @@ namespace {
 std::vector<OutlineSide> rectangleOutline(Length width, Length height) {
     if (width <= Length() || height <= Length())
         return {};
-    return {{"left leg", height, 90, 90, true}, {"head", width}, {"right leg", height, 90, 90, true},
-        {"sill", width}};
+    return {{"left leg", height, 90, 90, true}, {"head", width},
+        {"right leg", height, 90, 90, true}, {"sill", width}};
 }
 
 std::vector<OutlineSide> polygonOutline(const std::vector<PolygonSide>& sides) {
@@ -41,7 +41,7 @@ std::vector<OutlineSide> outlineOf(const Opening& opening) {
 
 Length sillWidth(const Opening& opening) {
     return opening.shape == Shape::polygon && !opening.sides.empty() ? opening.sides.back().length
-                                                                      : opening.width;
+                                                                     : opening.width;
 }
 
 } // namespace miterbook

@@ -8,8 +8,8 @@
 
 namespace miterbook {
 
-/// One side of an opening, jamb inside, walked clockwise from the lower left corner with the opening
-/// on the right hand.
+/// One side of an opening, jamb inside, walked clockwise from the lower left corner with the
+/// opening on the right hand.
 struct OutlineSide {
     std::string name;
     Length length;

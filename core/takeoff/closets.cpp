@@ -75,8 +75,8 @@ private:
         TaskCount task;
         task.work = PieceOfWork::closets;
         task.task = hung ? Task::shelfAndRod : Task::closetShelf;
-        task.quantity
-            = hung ? Quantity::runningFeet(m_closet.width * m_shelves) : Quantity::count(m_shelves);
+        task.quantity = hung ? Quantity::runningFeet(m_closet.width * m_shelves)
+                             : Quantity::count(m_shelves);
         task.conditions = conditionsFor(m_tally, m_source, shelf);
         task.source = m_source;
         m_tally.add(std::move(task));

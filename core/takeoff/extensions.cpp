@@ -9,13 +9,13 @@ namespace miterbook {
 
 namespace {
 
-Piece extensionPiece(const OpeningTrim& trim, const OutlineSide& side, Length thickness,
-    Length standing) {
+Piece extensionPiece(
+    const OpeningTrim& trim, const OutlineSide& side, Length thickness, Length standing) {
     Piece piece = casingPiece(trim, {}, "extension, " + side.name, side.length);
     if (trim.opening.shape == Shape::polygon) {
         // The box is mitered at its corners through the thickness of the stock.
-        const SidePoints points
-            = sidePoints(side.length, side.nearCorner, side.farCorner, {}, thickness);
+        const SidePoints points = sidePoints(
+            side.length, side.nearCorner, side.farCorner, {}, thickness);
         piece.shortPoint = points.shortPoint;
         piece.longPoint = points.longPoint;
         piece.left = miteredEnd(side.nearCorner);
@@ -30,8 +30,9 @@ Piece extensionPiece(const OpeningTrim& trim, const OutlineSide& side, Length th
 
 void checkWidth(const OpeningTrim& trim, Length depth, const Profile& jamb, Tally& tally) {
     if (depth > jamb.width)
-        tally.warn(trim.source, trim.source.name + " needs an extension " + tally.text(depth)
-            + " deep, wider than " + jamb.name + " (" + tally.text(jamb.width) + ").");
+        tally.warn(trim.source,
+            trim.source.name + " needs an extension " + tally.text(depth) + " deep, wider than "
+                + jamb.name + " (" + tally.text(jamb.width) + ").");
 }
 
 } // namespace
@@ -53,14 +54,16 @@ void takeExtension(const OpeningTrim& trim, const std::vector<OutlineSide>& outl
     const bool framed = trim.style == TrimStyle::pictureFrame;
     const bool arched = opening.shape == Shape::arch;
     if (arched)
-        tally.warn(trim.source, trim.source.name
-            + ": the arched head of its extension is made to order; only the straight sides are cut.");
+        tally.warn(trim.source,
+            trim.source.name
+                + ": the arched head of its extension is made to order; only the straight sides "
+                  "are cut.");
     const std::size_t sides = outline.size() - (framed ? 0 : 1);
     for (std::size_t i = 0; i < sides; ++i) {
         if (arched && i == 1)
             continue;
-        Piece piece = extensionPiece(trim, outline[i], jamb->thickness,
-            legStanding(opening, tally.practice()));
+        Piece piece = extensionPiece(
+            trim, outline[i], jamb->thickness, legStanding(opening, tally.practice()));
         piece.profile = profile;
         tally.add(std::move(piece));
     }

@@ -40,12 +40,14 @@ private:
             say(" stands in no room.");
         const Room* room = m_tally.room(m_opening.room);
         if (room && m_opening.wall > std::ssize(room->walls) && !room->walls.empty())
-            say(" stands in wall " + std::to_string(m_opening.wall) + " of " + m_tally.sourceOf(*room).name
-                + ", which has only " + std::to_string(room->walls.size()) + ".");
+            say(" stands in wall " + std::to_string(m_opening.wall) + " of "
+                + m_tally.sourceOf(*room).name + ", which has only "
+                + std::to_string(room->walls.size()) + ".");
     }
 
     void lookAtDepth() {
-        const bool trimmed = m_opening.style != TrimStyle::drywallReturn && m_opening.sidesCased > 0;
+        const bool trimmed = m_opening.style != TrimStyle::drywallReturn
+            && m_opening.sidesCased > 0;
         if (trimmed && m_opening.wallThickness >= deepWall && m_opening.frameDepth <= Length())
             say(" stands in a wall of " + m_tally.text(m_opening.wallThickness)
                 + " and has no jamb extension: its frame depth is not said.");
@@ -75,7 +77,8 @@ private:
     void lookAtHardware() {
         const bool outside = m_opening.kind == OpeningKind::exteriorDoor;
         const bool latched = m_opening.kind == OpeningKind::prehungDoor
-            || m_opening.kind == OpeningKind::pocketDoor || m_opening.kind == OpeningKind::doubleDoor;
+            || m_opening.kind == OpeningKind::pocketDoor
+            || m_opening.kind == OpeningKind::doubleDoor;
         if (latched && m_opening.lockset == Lockset::none)
             say(" has no lockset.");
         else if (latched && m_opening.lockset != Lockset::privacy && isOfBath())

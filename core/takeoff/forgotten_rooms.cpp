@@ -59,8 +59,8 @@ public:
 private:
     /// Base all round: nothing says that the room is open to another.
     static bool isClosed(const Room& room) {
-        return std::ranges::all_of(room.walls,
-            [](const Wall& wall) { return wall.base && wall.corner != Corner::open; });
+        return std::ranges::all_of(
+            room.walls, [](const Wall& wall) { return wall.base && wall.corner != Corner::open; });
     }
 
     static bool isBroken(const Room& room) {
@@ -91,9 +91,9 @@ void lookAtClosets(Tally& tally) {
         if (!shelf || closet.depth <= shelf->width)
             continue;
         const Source source = tally.sourceOf(closet);
-        tally.warn(source, source.name + " has shelves " + tally.text(closet.depth)
-            + " deep, wider than " + shelf->name + " (" + tally.text(shelf->width)
-            + "): rip them from sheet goods.");
+        tally.warn(source,
+            source.name + " has shelves " + tally.text(closet.depth) + " deep, wider than "
+                + shelf->name + " (" + tally.text(shelf->width) + "): rip them from sheet goods.");
     }
 }
 

@@ -22,7 +22,8 @@ bool justMisses(int n, Length leg, Length stick, const Practice& practice) {
     return over > Length() && over <= nearMiss * n;
 }
 
-/// `; one does not come out of 7 ft, nor do two out of 14 ft`, over the stocked sticks; may be empty.
+/// `; one does not come out of 7 ft, nor do two out of 14 ft`, over the stocked sticks; may be
+/// empty.
 std::string missedSticks(Length leg, const Stock& stock, const Practice& practice) {
     std::string one;
     std::string two;
@@ -33,7 +34,8 @@ std::string missedSticks(Length leg, const Stock& stock, const Practice& practic
             two = stickText(stick);
     }
     if (!one.empty())
-        return "; one does not come out of " + one + (two.empty() ? "" : ", nor do two out of " + two);
+        return "; one does not come out of " + one
+            + (two.empty() ? "" : ", nor do two out of " + two);
     return two.empty() ? "" : "; two do not come out of " + two;
 }
 

@@ -59,14 +59,14 @@ TaskCount taskOf(const OpeningTrim& trim, Task task, int count, std::string what
 /// A door is set once whatever its sides; a window is trimmed once for each face.
 void takeMainTask(const OpeningTrim& trim, Tally& tally) {
     if (!trim.opening.isWindow()) {
-        tally.add(
-            taskOf(trim, doorTask(trim.opening.kind), trim.opening.count, casedSides(trim)));
+        tally.add(taskOf(trim, doorTask(trim.opening.kind), trim.opening.count, casedSides(trim)));
     } else if (const std::optional<Task> task = windowTask(trim)) {
         tally.add(taskOf(trim, *task, trim.faces, {}));
     }
 }
 
-/// Mitered corners other than 90 degrees. Where legs stand on a sill its two corners are not mitered.
+/// Mitered corners other than 90 degrees. Where legs stand on a sill its two corners are not
+/// mitered.
 int nonSquareCorners(const OpeningTrim& trim, const std::vector<OutlineSide>& outline) {
     const auto notSquare = [](const OutlineSide& side) { return side.farCorner != 90.0; };
     const std::ptrdiff_t resting = trim.style == TrimStyle::pictureFrame ? 0 : 2;

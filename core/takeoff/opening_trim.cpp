@@ -11,7 +11,8 @@ namespace {
 
 TrimStyle styleOf(const Opening& opening) {
     const bool floor = !opening.isWindow();
-    if (floor && opening.style != TrimStyle::buttedHead && opening.style != TrimStyle::drywallReturn)
+    if (floor && opening.style != TrimStyle::buttedHead
+        && opening.style != TrimStyle::drywallReturn)
         return TrimStyle::threeSided;
     return opening.style;
 }
@@ -43,7 +44,8 @@ OpeningTrim openingTrim(const Opening& opening, Tally& tally) {
         trim.reveal = opening.reveal > Length() ? opening.reveal : tally.practice().reveal;
     }
     trim.stool = trim.faces > 0 ? stoolOf(opening, trim.style, plan) : Id<Profile>();
-    const Profile* seen = trim.cased() || !trim.stool ? trim.profile : tally.stock(trim.stool).profile;
+    const Profile* seen = trim.cased() || !trim.stool ? trim.profile
+                                                      : tally.stock(trim.stool).profile;
     trim.conditions = conditionsFor(tally, trim.source, seen);
     if (opening.shape == Shape::arch)
         trim.conditions.add(Condition::radius);

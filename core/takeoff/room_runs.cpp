@@ -74,8 +74,8 @@ private:
 
     /// A room without base gets the plan's shoe neither.
     RunChoice shoeChoice() const {
-        const bool follows
-            = m_room.baseChoice == RunChoice::none && m_room.shoeChoice == RunChoice::plan;
+        const bool follows = m_room.baseChoice == RunChoice::none
+            && m_room.shoeChoice == RunChoice::plan;
         return follows ? RunChoice::none : m_room.shoeChoice;
     }
 
@@ -122,9 +122,8 @@ void takeRoom(const Room& room, const DoorGaps& gaps, Tally& tally) {
 void checkPlanRuns(Tally& tally) {
     const Plan& plan = tally.plan().plan;
     const auto& rooms = tally.plan().rooms;
-    const bool base = std::ranges::any_of(rooms, [](const Room& room) {
-        return room.baseChoice == RunChoice::plan && !room.walls.empty();
-    });
+    const bool base = std::ranges::any_of(rooms,
+        [](const Room& room) { return room.baseChoice == RunChoice::plan && !room.walls.empty(); });
     const bool crown = std::ranges::any_of(rooms, [](const Room& room) {
         return room.crownChoice == RunChoice::plan && !room.walls.empty();
     });
@@ -133,7 +132,8 @@ void checkPlanRuns(Tally& tally) {
             "Plan " + plan.name + " has no base profile; rooms that go by it are counted without.");
     if (crown && !plan.crown)
         tally.problem(tally.sourceOfPlan(),
-            "Plan " + plan.name + " has no crown profile; rooms that go by it are counted without.");
+            "Plan " + plan.name
+                + " has no crown profile; rooms that go by it are counted without.");
 }
 
 } // namespace miterbook

@@ -15,8 +15,8 @@ namespace {
 Length standOff(const Profile& profile) {
     if (profile.springAngle <= Angle())
         return profile.thickness;
-    return scaled(profile.width,
-        std::sin(profile.springAngle.toDegrees() * std::numbers::pi / 180.0));
+    return scaled(
+        profile.width, std::sin(profile.springAngle.toDegrees() * std::numbers::pi / 180.0));
 }
 
 PieceEnd miterFor(const Profile& profile, double cornerDegrees) {

@@ -8,8 +8,8 @@ namespace miterbook {
 /// How a run ends at one end of a wall, and what that does to the length of its piece.
 struct RunEnd {
     PieceEnd end;
-    Length longer;  ///< long point beyond the wall (outside corners)
-    Length shorter; ///< short point within the wall (mitered inside corners)
+    Length longer;        ///< long point beyond the wall (outside corners)
+    Length shorter;       ///< short point within the wall (mitered inside corners)
     bool counted = false; ///< a corner of the run
 };
 

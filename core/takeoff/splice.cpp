@@ -55,8 +55,9 @@ void addRun(Piece piece, Length run, Tally& tally) {
     const Length stick = tally.stock(piece.profile).longest();
     const SplicedRun spliced = spliceRun(run, stick - practice.endTrim, practice.scarf, 0);
     if (spliced.splices > 0)
-        tally.warn(piece.source, piece.source.name + ": " + piece.part + " of " + tally.text(run)
-            + " is longer than the longest stick stocked (" + stickText(stick) + "); spliced.");
+        tally.warn(piece.source,
+            piece.source.name + ": " + piece.part + " of " + tally.text(run)
+                + " is longer than the longest stick stocked (" + stickText(stick) + "); spliced.");
     for (std::size_t i = 0; i < spliced.pieces.size(); ++i) {
         Piece part = piece;
         part.shortPoint = part.longPoint = spliced.pieces[i];

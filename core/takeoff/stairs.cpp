@@ -30,8 +30,8 @@ public:
 private:
     void cutSkirts() {
         const int count = m_stair.closedSkirts + m_stair.openSkirts;
-        const Profile* skirt
-            = count > 0 ? board(m_stair.skirt, "skirt", m_stair.skirtLength, count) : nullptr;
+        const Profile* skirt = count > 0 ? board(m_stair.skirt, "skirt", m_stair.skirtLength, count)
+                                         : nullptr;
         addTask(Task::closedSkirt, Quantity::count(m_stair.closedSkirts), skirt);
         addTask(Task::openSkirt, Quantity::count(m_stair.openSkirts), skirt);
     }

@@ -5,7 +5,8 @@
 
 namespace miterbook {
 
-/// Counts skirts, treads and risers (flights of 14 risers), rail, newels and balusters of one stair.
+/// Counts skirts, treads and risers (flights of 14 risers), rail, newels and balusters of one
+/// stair.
 void takeStair(const Stair& stair, Tally& tally);
 
 } // namespace miterbook

@@ -53,8 +53,9 @@ Source Tally::source(Origins row, Id<Level> level, Id<Room> room, const std::str
 Source Tally::sourceOf(const Opening& opening) const {
     static const std::string window = "window without a mark";
     static const std::string door = "door without a mark";
-    const std::string& name
-        = !opening.mark.empty() ? opening.mark : opening.isWindow() ? window : door;
+    const std::string& name = !opening.mark.empty() ? opening.mark
+        : opening.isWindow()                        ? window
+                                                    : door;
     return source(opening.id, opening.level, opening.room, name);
 }
 
@@ -68,20 +69,23 @@ Source Tally::sourceOfPlan() const {
 
 const Profile* Tally::usable(Id<Profile> id, const Source& source, std::string_view role) {
     if (!id) {
-        problem(source, source.name + " has no profile for its " + std::string(role)
-            + "; that is not counted.");
+        problem(source,
+            source.name + " has no profile for its " + std::string(role)
+                + "; that is not counted.");
         return nullptr;
     }
     const Stock& known = stock(id);
     if (!known.profile) {
-        problem(source, source.name + ": the profile of its " + std::string(role)
-            + " is no longer in the book; that is not counted.");
+        problem(source,
+            source.name + ": the profile of its " + std::string(role)
+                + " is no longer in the book; that is not counted.");
         return nullptr;
     }
     if (known.lengths.empty() && std::ranges::find(m_said, id) == m_said.end()) {
         m_said.push_back(id);
-        problem(source, "No stick of " + known.profile->name + " is stocked ("
-            + std::string(role) + " of " + source.name + " and others).");
+        problem(source,
+            "No stick of " + known.profile->name + " is stocked (" + std::string(role) + " of "
+                + source.name + " and others).");
     }
     return known.profile;
 }
@@ -94,15 +98,17 @@ void Tally::add(Piece piece) {
 void Tally::checkLength(const Piece& piece) {
     if (piece.longPoint < shortestSafe && m_shortSaid != piece.source.row) {
         m_shortSaid = piece.source.row;
-        warn(piece.source, piece.source.name + ": " + piece.part + " is only " + text(piece.longPoint)
-            + " long; cut it from a longer piece, hands well away from the blade.");
+        warn(piece.source,
+            piece.source.name + ": " + piece.part + " is only " + text(piece.longPoint)
+                + " long; cut it from a longer piece, hands well away from the blade.");
     }
     const Length longest = stock(piece.profile).longest();
     const bool tooLong = longest > Length() && piece.longPoint > longest - m_practice.endTrim;
     if (tooLong && m_longSaid != piece.source.row) {
         m_longSaid = piece.source.row;
-        problem(piece.source, piece.source.name + ": " + piece.part + " of " + text(piece.longPoint)
-            + " does not come out of the longest stick stocked (" + stickText(longest) + ").");
+        problem(piece.source,
+            piece.source.name + ": " + piece.part + " of " + text(piece.longPoint)
+                + " does not come out of the longest stick stocked (" + stickText(longest) + ").");
     }
 }
 

@@ -66,9 +66,9 @@ private:
     std::unordered_map<Id<Level>, const Level*> m_levels;
     std::unordered_map<Id<Room>, const Room*> m_rooms;
     std::unordered_map<Id<Profile>, Stock> m_stock;
-    std::vector<Id<Profile>> m_said;      ///< profiles whose lack has been said
-    Origins m_shortSaid;                  ///< last row warned of for a short piece
-    Origins m_longSaid;                   ///< last row with a piece no stick is long enough for
+    std::vector<Id<Profile>> m_said; ///< profiles whose lack has been said
+    Origins m_shortSaid;             ///< last row warned of for a short piece
+    Origins m_longSaid;              ///< last row with a piece no stick is long enough for
     Takeoff m_takeoff;
 };
 

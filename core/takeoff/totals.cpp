@@ -117,8 +117,8 @@ Totals totals(const Takeoff& takeoff) {
 
 std::vector<PlaceTotals> totalsByPlace(const Takeoff& takeoff, const WholePlan& plan) {
     std::map<Place, Gatherer> gatherers;
-    eachCount(takeoff,
-        [&](const auto& count) { gatherers[placeOf(plan, count.source)].add(count); });
+    eachCount(
+        takeoff, [&](const auto& count) { gatherers[placeOf(plan, count.source)].add(count); });
     std::vector<PlaceTotals> result;
     for (const Place& place : placesOf(plan)) {
         if (const auto it = gatherers.find(place); it != gatherers.end())

@@ -9,7 +9,7 @@ namespace miterbook {
 struct ProfileTotal {
     struct Share {
         Source source;
-        Length running;   ///< long points of its pieces
+        Length running; ///< long points of its pieces
         int pieces = 0;
 
         bool operator==(const Share&) const = default;
@@ -33,7 +33,7 @@ struct TaskTotal {
     };
     PieceOfWork work = PieceOfWork::doors;
     Task task = Task::other;
-    Quantity quantity;         ///< in unitOf(task)
+    Quantity quantity; ///< in unitOf(task)
     std::vector<Share> shares;
 
     bool operator==(const TaskTotal&) const = default;
@@ -78,8 +78,8 @@ struct PlaceTotals {
 /// Over the whole takeoff.
 Totals totals(const Takeoff& takeoff);
 
-/// By level and room in plan order, each level's roomless remainder after its rooms, the whole plan's
-/// last. Places with nothing are left out. The places add up to totals() exactly.
+/// By level and room in plan order, each level's roomless remainder after its rooms, the whole
+/// plan's last. Places with nothing are left out. The places add up to totals() exactly.
 std::vector<PlaceTotals> totalsByPlace(const Takeoff& takeoff, const WholePlan& plan);
 
 } // namespace miterbook

@@ -41,13 +41,14 @@ void takeBoards(const WallTreatment& wall, const Source& source, Tally& tally) {
         return;
     }
     if (wall.kind == TreatmentKind::shiplap) {
-        addRun(boardOf(source, wall.board, "course", timesUp(wall.height, wall.spacing)), wall.width,
-            tally);
+        addRun(boardOf(source, wall.board, "course", timesUp(wall.height, wall.spacing)),
+            wall.width, tally);
         return;
     }
     const int uprights = timesUp(wall.width, wall.spacing) + 1;
     const bool wainscot = wall.kind == TreatmentKind::wainscot;
-    addRun(boardOf(source, wall.board, wainscot ? "stile" : "batten", uprights), wall.height, tally);
+    addRun(
+        boardOf(source, wall.board, wainscot ? "stile" : "batten", uprights), wall.height, tally);
     if (wainscot)
         addRun(boardOf(source, wall.board, "rail", 2), wall.width, tally);
 }
@@ -81,7 +82,8 @@ void takeTreatment(const WallTreatment& wall, Tally& tally) {
 void takeOtherWork(const OtherWork& other, Tally& tally) {
     const Source source = tally.sourceOf(other);
     const PieceOfWork work = pieceOfWork(other.task);
-    const Profile* stock = other.profile ? tally.usable(other.profile, source, "material") : nullptr;
+    const Profile* stock = other.profile ? tally.usable(other.profile, source, "material")
+                                         : nullptr;
     if (other.quantity > Quantity())
         tally.add(TaskCount{
             work, other.task, other.quantity, conditionsFor(tally, source, stock), source, {}});

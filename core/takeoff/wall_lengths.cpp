@@ -81,8 +81,8 @@ const std::vector<DoorGap>& DoorGaps::of(Id<Room> room) const {
     return it == m_gaps.end() ? none : it->second;
 }
 
-WallLengths wallsLessDoors(const Room& room, const std::vector<DoorGap>& gaps, Length elsewhere,
-    const Tally& tally) {
+WallLengths wallsLessDoors(
+    const Room& room, const std::vector<DoorGap>& gaps, Length elsewhere, const Tally& tally) {
     WallLengths lengths;
     if (room.walls.empty())
         return lengths;

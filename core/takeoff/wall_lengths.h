@@ -9,8 +9,8 @@ namespace miterbook {
 
 /// What one door or cased opening takes out of the base of a room.
 struct DoorGap {
-    int wall = 0;   ///< from 1; 0 not said
-    Length width;   ///< w + 2r + 2c where this side is cased, else w
+    int wall = 0; ///< from 1; 0 not said
+    Length width; ///< w + 2r + 2c where this side is cased, else w
 };
 
 /// The gaps of every room, gathered once for the whole plan.
@@ -27,7 +27,7 @@ private:
 /// What is left of one wall for a run.
 struct WallLength {
     Length net;
-    int gaps = 0;     ///< openings that part the run
+    int gaps = 0; ///< openings that part the run
 };
 
 /// The walls of a room for a run, and what could not be taken off them: sentences without the
@@ -37,10 +37,11 @@ struct WallLengths {
     std::vector<std::string> remarks;
 };
 
-/// The walls with base, less doors on the wall they are said to stand in (else the longest) and less
-/// `elsewhere` (cabinets and the like, off the longest walls). What one wall cannot give is taken
-/// from the others, so that the sum is perimeter - deductions; remarks where that is not enough.
-WallLengths wallsLessDoors(const Room& room, const std::vector<DoorGap>& gaps, Length elsewhere,
-    const Tally& tally);
+/// The walls with base, less doors on the wall they are said to stand in (else the longest) and
+/// less `elsewhere` (cabinets and the like, off the longest walls). What one wall cannot give is
+/// taken from the others, so that the sum is perimeter - deductions; remarks where that is not
+/// enough.
+WallLengths wallsLessDoors(
+    const Room& room, const std::vector<DoorGap>& gaps, Length elsewhere, const Tally& tally);
 
 } // namespace miterbook

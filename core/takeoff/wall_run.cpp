@@ -14,8 +14,8 @@ namespace {
 /// Cuts one run round one room.
 class RunCutter {
 public:
-    RunCutter(const WallRun& run, const Room& room, const std::vector<WallLength>& lengths,
-        Tally& tally)
+    RunCutter(
+        const WallRun& run, const Room& room, const std::vector<WallLength>& lengths, Tally& tally)
         : m_run(run)
         , m_room(room)
         , m_lengths(lengths)
@@ -45,9 +45,10 @@ private:
     void cutWall(std::size_t i) {
         const std::size_t count = m_lengths.size();
         const std::size_t before = (i + count - 1) % count;
-        const RunEnd left = runsOn(before, i) ? nearEnd(*m_run.stock, m_room.walls[before]) : RunEnd();
-        const RunEnd right
-            = runsOn(i, (i + 1) % count) ? farEnd(*m_run.stock, m_room.walls[i]) : RunEnd();
+        const RunEnd left = runsOn(before, i) ? nearEnd(*m_run.stock, m_room.walls[before])
+                                              : RunEnd();
+        const RunEnd right = runsOn(i, (i + 1) % count) ? farEnd(*m_run.stock, m_room.walls[i])
+                                                        : RunEnd();
         if (right.counted)
             ++(m_room.walls[i].corner == Corner::outside ? m_corners.outside : m_corners.inside);
         checkSaw(right.end);
@@ -85,9 +86,10 @@ private:
         if (spliced.splices == 0)
             return;
         m_corners.splices += spliced.splices;
-        m_tally.warn(m_run.source, m_run.source.name + ": " + partName(i) + " of "
-            + m_tally.text(m_lengths[i].net) + " is longer than the longest stick stocked ("
-            + stickText(m_stick) + "); spliced.");
+        m_tally.warn(m_run.source,
+            m_run.source.name + ": " + partName(i) + " of " + m_tally.text(m_lengths[i].net)
+                + " is longer than the longest stick stocked (" + stickText(m_stick)
+                + "); spliced.");
     }
 
     void checkSaw(const PieceEnd& end) {
@@ -95,9 +97,11 @@ private:
         if (end.sawAngle <= swing || m_saidSaw)
             return;
         m_saidSaw = true;
-        m_tally.warn(m_run.source, m_run.source.name + ": a corner of the " + std::string(m_run.label)
-            + " needs a saw angle of " + std::to_string(std::lround(end.sawAngle))
-            + " degrees, more than the saw swings (" + std::to_string(std::lround(swing)) + ").");
+        m_tally.warn(m_run.source,
+            m_run.source.name + ": a corner of the " + std::string(m_run.label)
+                + " needs a saw angle of " + std::to_string(std::lround(end.sawAngle))
+                + " degrees, more than the saw swings (" + std::to_string(std::lround(swing))
+                + ").");
     }
 
     std::string partName(std::size_t i) const {

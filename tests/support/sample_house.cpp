@@ -70,7 +70,8 @@ private:
         return row.id;
     }
 
-    void room(const std::string& name, RoomUse use, Length width, Length depth, Length baseBreak = {}) {
+    void room(
+        const std::string& name, RoomUse use, Length width, Length depth, Length baseBreak = {}) {
         Room row;
         row.id = m_ids.next<Room>();
         row.plan = m_house.plan.id;
@@ -126,8 +127,8 @@ private:
         return row;
     }
 
-    void door(const std::string& mark, OpeningKind kind, const std::string& in, const std::string& to,
-        Length width, Lockset lockset) {
+    void door(const std::string& mark, OpeningKind kind, const std::string& in,
+        const std::string& to, Length width, Lockset lockset) {
         Opening row = opening(mark, in, width, ft(6, 8));
         row.kind = kind;
         row.style = TrimStyle::threeSided;

@@ -6,9 +6,10 @@
 
 namespace miterbook {
 
-/// An invented two-storey tract house of 2,400 square feet: 18 doors (13 prehung, 2 bifold, 1 double,
-/// front and garage entry), 18 windows (stool and apron below, picture frames above), about 650 ft of
-/// base and shoe, seven closets and one stair. One elevation (more windows) and one option (crown).
+/// An invented two-storey tract house of 2,400 square feet: 18 doors (13 prehung, 2 bifold, 1
+/// double, front and garage entry), 18 windows (stool and apron below, picture frames above), about
+/// 650 ft of base and shoe, seven closets and one stair. One elevation (more windows) and one
+/// option (crown).
 struct SampleHouse {
     Plan plan;
     PlanRows rows;

@@ -40,7 +40,8 @@ TEST(CheckOpening, RefusesSizesThatAreNone) {
     EXPECT_EQ(saidOf([](Opening& o) { o.height = {}; }), "W4 has no height.");
     EXPECT_EQ(saidOf([](Opening& o) { o.height = Length::inches(-3); }),
         "W4 has a height of -3\", which is negative.");
-    EXPECT_EQ(saidOf([](Opening& o) { o.reveal = Length::inches(-1); }).rfind("W4 has a reveal", 0), 0U);
+    EXPECT_EQ(
+        saidOf([](Opening& o) { o.reveal = Length::inches(-1); }).rfind("W4 has a reveal", 0), 0U);
 }
 
 TEST(CheckOpening, LetsSizesBeMissingWhileTyping) {
@@ -60,8 +61,8 @@ TEST(CheckOpening, RefusesCountsOutOfRange) {
         "W4 has 3 for its sides cased; it must be 0 to 2.");
     EXPECT_NE(saidOf([](Opening& o) { o.sidesCased = -1; }), "");
     EXPECT_EQ(saidOf([](Opening& o) { o.sidesCased = 0; }), "");
-    EXPECT_EQ(saidOf([](Opening& o) { o.count = 0; }),
-        "W4 has 0 for its count; it must be 1 to 500.");
+    EXPECT_EQ(
+        saidOf([](Opening& o) { o.count = 0; }), "W4 has 0 for its count; it must be 1 to 500.");
     EXPECT_NE(saidOf([](Opening& o) { o.mulls = -1; }), "");
     EXPECT_EQ(saidOf(
                   [](Opening& o) {
@@ -103,7 +104,8 @@ std::vector<PolygonSide> sides(std::initializer_list<std::pair<double, double>> 
 TEST(CheckPolygon, TakesShapesThatClose) {
     EXPECT_EQ(said(checkPolygon(sides({{60, 90}, {36, 90}, {60, 90}, {36, 90}}), "W4")), "");
     EXPECT_EQ(said(checkPolygon(sides({{36, 60}, {36, 60}, {36, 60}}), "W4")), "");
-    EXPECT_EQ(said(checkPolygon(std::vector(8, PolygonSide{ft(2), Angle::degrees(135)}), "W4")), "");
+    EXPECT_EQ(
+        said(checkPolygon(std::vector(8, PolygonSide{ft(2), Angle::degrees(135)}), "W4")), "");
     // A trapezoid 60 and 40 high over 48: its top is hypot(48, 20) = 52 at 67.38 and 112.62 [calc].
     EXPECT_EQ(said(checkPolygon(sides({{60, 67.38}, {52, 112.62}, {40, 90}, {48, 90}}), "W4")), "");
 }
@@ -120,7 +122,8 @@ TEST(CheckPolygon, RefusesSidesThatDoNotMeet) {
 }
 
 TEST(CheckPolygon, RefusesTooFewSidesAndSidesOfNoLength) {
-    EXPECT_EQ(said(checkPolygon(sides({{60, 90}, {36, 90}}), "W4")), "W4 needs at least three sides.");
+    EXPECT_EQ(
+        said(checkPolygon(sides({{60, 90}, {36, 90}}), "W4")), "W4 needs at least three sides.");
     EXPECT_EQ(said(checkPolygon(sides({{60, 90}, {0, 90}, {60, 90}, {36, 90}}), "W4")),
         "W4 has a side without a length.");
 }
@@ -131,7 +134,8 @@ TEST(CheckOpening, LooksAtItsPolygon) {
         o.sides = sides({{36, 60}, {36, 60}, {30, 60}});
     };
     EXPECT_NE(saidOf(shaped), "");
-    EXPECT_EQ(saidOf([](Opening& o) { o.shape = Shape::polygon; }), "W4 needs at least three sides.");
+    EXPECT_EQ(
+        saidOf([](Opening& o) { o.shape = Shape::polygon; }), "W4 needs at least three sides.");
     EXPECT_EQ(saidOf([](Opening& o) { o.shape = Shape::polygon; }, Missing::allowed), "");
 }
 
@@ -163,8 +167,8 @@ TEST(CheckOpeningWall, RefusesAWallTheRoomHasNot) {
     row.wall = 4;
     EXPECT_EQ(said(checkOpeningWall(row, rows)), "");
     row.wall = 5;
-    EXPECT_EQ(said(checkOpeningWall(row, rows)),
-        "W4 is said to stand in wall 5 of Den, which has 4.");
+    EXPECT_EQ(
+        said(checkOpeningWall(row, rows)), "W4 is said to stand in wall 5 of Den, which has 4.");
     row.room = {};
     EXPECT_EQ(said(checkOpeningWall(row, rows)), "");
 }
@@ -198,8 +202,7 @@ TEST(CheckLevelVariantSwap, NeedWhatTheyStandFor) {
     EXPECT_EQ(said(checkLevel(level)), "Main has no ceiling.");
     EXPECT_EQ(said(checkVariant({})), "The option has no name.");
     Swap swap;
-    EXPECT_EQ(said(checkSwap(swap)),
-        "The swap needs a profile to take away and one to put there.");
+    EXPECT_EQ(said(checkSwap(swap)), "The swap needs a profile to take away and one to put there.");
     swap.from = swap.to = Id<Profile>(1);
     EXPECT_EQ(said(checkSwap(swap)), "The swap takes a profile in place of itself.");
     swap.to = Id<Profile>(2);

@@ -14,14 +14,14 @@ constexpr LengthStyle feetInches{LengthUnit::feetInches, 16};
 
 std::vector<Wall> walls(std::string_view text, LengthUnit unit = LengthUnit::inches) {
     const Result<std::vector<Wall>> result = parseWalls(text, unit);
-    EXPECT_TRUE(result.ok()) << text << ": " << (result.ok() ? "" : result.error().sentence);
+    EXPECT_TRUE(result.ok()) << text;
     return result.valueOr({});
 }
 
 std::string refusal(std::string_view text) {
     const Result<std::vector<Wall>> result = parseWalls(text, LengthUnit::inches);
-    EXPECT_FALSE(result.ok()) << text;
-    return result.ok() ? std::string() : result.error().sentence;
+    const Error* error = result.ok() ? nullptr : &result.error();
+    return error ? error->sentence : "not refused";
 }
 
 TEST(ParseWalls, RectangleHasFourInsideCorners) {
@@ -63,7 +63,8 @@ TEST(ParseWalls, OneOrTwoWallsCannotCloseAndAreOpen) {
 }
 
 TEST(ParseWalls, GapsAnglesAndBareWalls) {
-    const std::vector<Wall> room = walls("9' | 12' @135, 5' @112.5 no base, 4' no crown no base, 3'");
+    const std::vector<Wall> room = walls(
+        "9' | 12' @135, 5' @112.5 no base, 4' no crown no base, 3'");
     ASSERT_EQ(room.size(), 5U);
     EXPECT_EQ(room[0].corner, Corner::open);
     EXPECT_EQ(room[1].angle, Angle::degrees(135));
@@ -76,7 +77,8 @@ TEST(ParseWalls, GapsAnglesAndBareWalls) {
 }
 
 TEST(ParseWalls, BareNumbersFollowTheUnit) {
-    EXPECT_EQ(walls("3000 x 4000", LengthUnit::millimetres).at(1).length, Length::millimetres(4000));
+    EXPECT_EQ(
+        walls("3000 x 4000", LengthUnit::millimetres).at(1).length, Length::millimetres(4000));
 }
 
 TEST(ParseWalls, NothingIsNoWalls) {

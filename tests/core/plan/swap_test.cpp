@@ -84,15 +84,15 @@ TEST_F(Swaps, OfVariantsNotChosenDoNothing) {
 TEST_F(Swaps, ForNoProfileAreLeftOutWithARemark) {
     add(first, a, {});
     EXPECT_EQ(both()(a), a);
-    EXPECT_THAT(m_remarks,
-        ElementsAre("option Oak swaps a profile for none; that swap is left out."));
+    EXPECT_THAT(
+        m_remarks, ElementsAre("option Oak swaps a profile for none; that swap is left out."));
 }
 
 TEST(SwapsInAPlan, ReachItsDefaultsAndEveryRowsOwnProfiles) {
     Plan plan;
     plan.id = Id<Plan>(1);
-    plan.windowCasing = plan.doorCasing = plan.stool = plan.jamb = plan.base = plan.shoe = plan.crown
-        = a;
+    plan.windowCasing = plan.doorCasing = plan.stool = plan.jamb = plan.base = plan.shoe
+        = plan.crown = a;
     PlanRows rows;
     const auto put = [&](auto row) {
         row.id = Id<decltype(row)>(1);

@@ -150,8 +150,8 @@ TEST(WholePlan, LaterVariantWinsAndARemarkSaysSo) {
     sheet.changeW1(61, optionC, 50);
     const WholePlan whole = sheet.whole({elevationB, {optionC}});
     EXPECT_EQ(whole.openings[0].width, Length::inches(50));
-    EXPECT_THAT(whole.remarks,
-        ElementsAre("elevation B and option C both change opening W1; C is used."));
+    EXPECT_THAT(
+        whole.remarks, ElementsAre("elevation B and option C both change opening W1; C is used."));
 }
 
 TEST(WholePlan, TheOrderOfTheSelectionDecides) {
@@ -190,7 +190,8 @@ TEST(WholePlan, ChangeOfARowThatOnlyAnotherVariantHasIsRemarked) {
     change.replaces = added.id;
     sheet.put(change);
     EXPECT_THAT(sheet.whole({{}, {optionD}}).remarks,
-        ElementsAre("option D changes opening W9, which is not in the plan without another option."));
+        ElementsAre(
+            "option D changes opening W9, which is not in the plan without another option."));
     const WholePlan both = sheet.whole({{}, {optionC, optionD}});
     EXPECT_EQ(both.openings.back().id, added.id);
     EXPECT_EQ(both.openings.back().width, Length::inches(30));

@@ -69,8 +69,9 @@ TEST(Forgotten, DoorCasedOnOneSideOnly) {
 
 TEST(Forgotten, DeepWallWithoutExtension) {
     const auto deep = [](WholePlan& whole) { whole.openings[0].wallThickness = in(6, 9); };
-    EXPECT_THAT(saidAfter(deep), ElementsAre("D1 stands in a wall of 6 9/16\" and has no jamb "
-                                             "extension: its frame depth is not said."));
+    EXPECT_THAT(saidAfter(deep),
+        ElementsAre("D1 stands in a wall of 6 9/16\" and has no jamb "
+                    "extension: its frame depth is not said."));
     const auto framed = [&](WholePlan& whole) {
         deep(whole);
         whole.openings[0].frameDepth = in(4, 9);
@@ -138,8 +139,9 @@ TEST(Forgotten, RoomWithoutADoor) {
 
 TEST(Forgotten, KitchenWithoutCabinets) {
     const auto kitchen = [](WholePlan& whole) { whole.rooms[0].use = RoomUse::kitchen; };
-    EXPECT_THAT(saidAfter(kitchen), ElementsAre("Den is a kitchen with base all round: no wall is "
-                                                "taken off for cabinets."));
+    EXPECT_THAT(saidAfter(kitchen),
+        ElementsAre("Den is a kitchen with base all round: no wall is "
+                    "taken off for cabinets."));
     const auto broken = [&](WholePlan& whole) {
         kitchen(whole);
         whole.rooms[0].baseBreak = ft(10);
@@ -162,8 +164,9 @@ TEST(Forgotten, StairAndLevel) {
         whole.levels[1].name = "Upper";
         whole.levels[1].upper = true;
     };
-    EXPECT_THAT(saidAfter(upper), ElementsAre("Upper has no rooms and no openings.",
-                                      "The plan has an upper level and no stair."));
+    EXPECT_THAT(saidAfter(upper),
+        ElementsAre(
+            "Upper has no rooms and no openings.", "The plan has an upper level and no stair."));
     const auto stairRoom = [](WholePlan& whole) { whole.rooms[0].use = RoomUse::stair; };
     EXPECT_THAT(saidAfter(stairRoom), ElementsAre("Den has no stair."));
 }
@@ -177,8 +180,9 @@ TEST(Forgotten, ShelvesWiderThanTheirStock) {
         closet.shelf = profiles.shelf;
         whole.closets = {closet};
     };
-    EXPECT_THAT(saidAfter(deep), ElementsAre("Pantry has shelves 16\" deep, wider than profile 9 "
-                                             "(11 1/4\"): rip them from sheet goods."));
+    EXPECT_THAT(saidAfter(deep),
+        ElementsAre("Pantry has shelves 16\" deep, wider than profile 9 "
+                    "(11 1/4\"): rip them from sheet goods."));
 }
 
 } // namespace

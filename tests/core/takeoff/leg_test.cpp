@@ -18,15 +18,17 @@ TEST(Legs, FromTheSubfloorMissBothSticks) {
     opening.fromSubfloor = true;
     opening.flooring = in(1);
     EXPECT_THAT(warnings(takeOne(opening)),
-        ElementsAre("D1: its leg is 84 7/16\", longer than 7 ft legs; one does not come out of 7 ft, "
-                    "nor do two out of 14 ft."));
+        ElementsAre(
+            "D1: its leg is 84 7/16\", longer than 7 ft legs; one does not come out of 7 ft, "
+            "nor do two out of 14 ft."));
 }
 
 TEST(Legs, OfJustSevenFeetLeaveNoRoomForTheSawInFourteen) {
     Opening opening = door(ft(2, 8), in(80, 9)); // 80 9/16 + 3/16 + 3 1/4 = 84
     const Takeoff takeoff = takeOne(opening);
     EXPECT_EQ(piece(takeoff, "left leg").longPoint, in(84));
-    EXPECT_THAT(warnings(takeoff), ElementsAre("D1: its leg is 84\"; two do not come out of 14 ft."));
+    EXPECT_THAT(
+        warnings(takeoff), ElementsAre("D1: its leg is 84\"; two do not come out of 14 ft."));
 }
 
 TEST(Legs, OfJustSevenFeetAreFineWhereNoFourteenFootStickIsStocked) {
@@ -64,14 +66,16 @@ TEST(LongSides, OfADoorAreOnlyThoseLongerThanTheUsualLeg) {
 TEST(Pieces, LongerThanAnyStickAreAProblem) {
     const Takeoff takeoff = takeOne(window(ft(17), in(60)));
     EXPECT_THAT(problems(takeoff),
-        ElementsAre("W1: head of 210 7/8\" does not come out of the longest stick stocked (16 ft)."));
+        ElementsAre(
+            "W1: head of 210 7/8\" does not come out of the longest stick stocked (16 ft)."));
 }
 
 TEST(Pieces, ShorterThanEightInchesAreWarnedOfOnce) {
     const Takeoff takeoff = takeOne(window(in(1), in(1)));
     EXPECT_THAT(warnings(takeoff),
-        ElementsAre("W1: left leg is only 7 7/8\" long; cut it from a longer piece, hands well away "
-                    "from the blade."));
+        ElementsAre(
+            "W1: left leg is only 7 7/8\" long; cut it from a longer piece, hands well away "
+            "from the blade."));
 }
 
 } // namespace

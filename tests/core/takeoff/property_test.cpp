@@ -80,7 +80,8 @@ double distance(const Point& a, const Point& b) {
 double insideAngle(const Point& before, const Point& at, const Point& after) {
     const Point u{before[0] - at[0], before[1] - at[1]};
     const Point v{after[0] - at[0], after[1] - at[1]};
-    const double cosine = (u[0] * v[0] + u[1] * v[1]) / (distance(before, at) * distance(at, after));
+    const double cosine = (u[0] * v[0] + u[1] * v[1])
+        / (distance(before, at) * distance(at, after));
     return std::acos(cosine) * 180 / std::numbers::pi;
 }
 

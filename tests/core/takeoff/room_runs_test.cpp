@@ -60,8 +60,8 @@ TEST(Base, IsMiteredWhereTheProfileSaysSo) {
 }
 
 TEST(Base, IsLessByTheDoorInItsWall) {
-    const Takeoff takeoff
-        = takeOne(room({ft(12), ft(14), ft(12), ft(14)}), {doorIn(Id<Room>(1), 1)});
+    const Takeoff takeoff = takeOne(
+        room({ft(12), ft(14), ft(12), ft(14)}), {doorIn(Id<Room>(1), 1)});
     EXPECT_EQ(piece(takeoff, "base, wall 1").longPoint, ft(12) - doorGap);
     EXPECT_EQ(piece(takeoff, "base, wall 2").longPoint, ft(14));
     EXPECT_EQ(net(takeoff), ft(52) - doorGap);
@@ -108,7 +108,8 @@ TEST(Base, LeavesOutWallsThatHaveNone) {
     EXPECT_EQ(piece(takeoff, "base, wall 3").left, PieceEnd());
 }
 
-// A textbook's sum: exterior walls 148 + interior 149 x 2 - doors 25 = 421 LF [pub, trade.md sec. 6].
+// A textbook's sum: exterior walls 148 + interior 149 x 2 - doors 25 = 421 LF [pub, trade.md sec.
+// 6].
 TEST(Base, ComesToTheTextbooksSum) {
     Room inside = room({ft(148), ft(149), ft(149)});
     inside.baseBreak = ft(25);
@@ -167,8 +168,8 @@ TEST(Base, LongWallsAreSplicedAndSaidSo) {
 }
 
 TEST(Base, IsNotSplicedWhereADoorPartsIt) {
-    const Takeoff takeoff
-        = takeOne(room({ft(20), ft(10), ft(15), ft(10)}), {doorIn(Id<Room>(1), 1)});
+    const Takeoff takeoff = takeOne(
+        room({ft(20), ft(10), ft(15), ft(10)}), {doorIn(Id<Room>(1), 1)});
     EXPECT_EQ(pieces(takeoff, "base, wall 1").size(), 2U);
     EXPECT_EQ(takeoff.runs.at(0).splices, 0);
     EXPECT_THAT(takeoff.remarks, IsEmpty());
@@ -176,11 +177,12 @@ TEST(Base, IsNotSplicedWhereADoorPartsIt) {
 }
 
 TEST(Base, WallShorterThanItsDoorsGivesTheRestElsewhere) {
-    const Takeoff takeoff
-        = takeOne(room({ft(2), ft(14), ft(12), ft(14)}), {doorIn(Id<Room>(1), 1)});
+    const Takeoff takeoff = takeOne(
+        room({ft(2), ft(14), ft(12), ft(14)}), {doorIn(Id<Room>(1), 1)});
     EXPECT_EQ(net(takeoff), ft(42) - doorGap);
     EXPECT_THAT(warnings(takeoff),
-        testing::Contains(testing::HasSubstr("the doors in wall 1 take more than the wall is long")));
+        testing::Contains(
+            testing::HasSubstr("the doors in wall 1 take more than the wall is long")));
 }
 
 TEST(Base, RoomShorterThanItsDoorsHasNone) {
@@ -189,8 +191,9 @@ TEST(Base, RoomShorterThanItsDoorsHasNone) {
     const Takeoff takeoff = takeOne(room({ft(2), ft(3), ft(2), ft(3)}), {opening});
     EXPECT_THAT(takeoff.runs, IsEmpty());
     EXPECT_THAT(warnings(takeoff),
-        ElementsAre("Den: doors and wall without base together take 64 3/8\" more than the walls are "
-                    "long."));
+        ElementsAre(
+            "Den: doors and wall without base together take 64 3/8\" more than the walls are "
+            "long."));
 }
 
 TEST(Base, BuiltUpIsACondition) {
@@ -236,7 +239,8 @@ TEST(ChairRail, IsPartedByDoorsButNotByCabinets) {
     den.baseBreak = ft(6);
     const Takeoff takeoff = takeOne(den, {doorIn(Id<Room>(1))});
     EXPECT_EQ(net(takeoff, PieceOfWork::wallTreatment), ft(52) - doorGap);
-    EXPECT_EQ(amount(takeoff, Task::chairRail), Quantity::runningFeet(ft(52) - doorGap).thousandths());
+    EXPECT_EQ(
+        amount(takeoff, Task::chairRail), Quantity::runningFeet(ft(52) - doorGap).thousandths());
 }
 
 } // namespace

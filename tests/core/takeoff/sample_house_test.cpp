@@ -59,7 +59,8 @@ TEST(SampleHouse, CountsItsDoorsByKind) {
 
 TEST(SampleHouse, ElevationAndOptionChangeIt) {
     const Sample sample;
-    const WholePlan changed = sample.house.whole({sample.house.elevation, {sample.house.crownPack}});
+    const WholePlan changed = sample.house.whole(
+        {sample.house.elevation, {sample.house.crownPack}});
     EXPECT_EQ(openings(changed, true), 19);
     const Takeoff base = takeOff(sample.house.whole(), sample.book, 0);
     const Takeoff takeoff = takeOff(changed, sample.book, 0);

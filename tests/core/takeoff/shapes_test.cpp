@@ -35,8 +35,8 @@ TEST(Polygon, OctagonHasEightEqualSides) {
 }
 
 TEST(Polygon, RectangleAsPolygonIsTheSameFrame) {
-    const Takeoff shaped
-        = takeOne(polygon({{in(60), 90}, {in(36), 90}, {in(60), 90}, {in(36), 90}}));
+    const Takeoff shaped = takeOne(
+        polygon({{in(60), 90}, {in(36), 90}, {in(60), 90}, {in(36), 90}}));
     EXPECT_EQ(piece(shaped, "sill").longPoint, in(42, 14));
     EXPECT_EQ(piece(shaped, "side 1").longPoint, in(66, 14));
     EXPECT_EQ(runningLength(shaped, profiles.casing), in(219, 8));
@@ -76,8 +76,8 @@ TEST(Polygon, GableOnAStoolRestsSquareAndMitersItsPeak) {
 TEST(Polygon, WithTooFewSidesHasNoSize) {
     const Takeoff takeoff = takeOne(polygon({{in(60), 90}, {in(36), 90}}));
     EXPECT_TRUE(takeoff.pieces.empty());
-    EXPECT_THAT(problems(takeoff),
-        testing::ElementsAre("W1 has no size; its trim is not counted."));
+    EXPECT_THAT(
+        problems(takeoff), testing::ElementsAre("W1 has no size; its trim is not counted."));
 }
 
 // Chord 48, rise 8: R 40; casing inner radius R + r, outer R + r + c (trade.md section 1) [calc].
@@ -93,7 +93,8 @@ TEST(Arch, IsOrderedMadeAndItsLegsAreCut) {
         testing::ElementsAre("W1: order the arched casing made, inside radius 40 3/16\", outside "
                              "43 7/16\"; it is not cut from sticks."));
     const Piece leg = piece(takeoff, "left leg");
-    // Inner edge: centre 28 above the sill line, sqrt(40.1875^2 - 24.1875^2) up, and r below [calc].
+    // Inner edge: centre 28 above the sill line, sqrt(40.1875^2 - 24.1875^2) up, and r below
+    // [calc].
     const double inner = 60 + 8 - 40 + std::sqrt(40.1875 * 40.1875 - 24.1875 * 24.1875) + 0.1875;
     EXPECT_NEAR(leg.shortPoint.toInches(), inner, 1e-6);
     EXPECT_EQ(leg.left, (PieceEnd{EndCut::miter, 45, 0}));
@@ -158,7 +159,8 @@ TEST(JambExtension, DeeperThanItsStockIsWarnedOf) {
     Opening opening = window(in(36), in(60));
     opening.wallThickness = in(10);
     opening.frameDepth = in(4, 9);
-    EXPECT_THAT(warnings(takeOne(opening)), testing::ElementsAre(HasSubstr("wider than profile 3")));
+    EXPECT_THAT(
+        warnings(takeOne(opening)), testing::ElementsAre(HasSubstr("wider than profile 3")));
 }
 
 } // namespace

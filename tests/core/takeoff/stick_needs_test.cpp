@@ -20,8 +20,9 @@ TEST(StickNeeds, GatherEqualPiecesLongestFirst) {
     EXPECT_THAT(needs[0].lots,
         ElementsAre(Lot{in(83, 7), 4}, Lot{in(66, 14), 2}, Lot{in(42, 14), 2}, Lot{in(38, 14), 2}));
     const Length doors = 4 * in(83, 7) + 2 * in(38, 14);
-    EXPECT_THAT(needs[0].byWork, ElementsAre(std::pair(PieceOfWork::doors, doors),
-                                     std::pair(PieceOfWork::windows, in(219, 8))));
+    EXPECT_THAT(needs[0].byWork,
+        ElementsAre(
+            std::pair(PieceOfWork::doors, doors), std::pair(PieceOfWork::windows, in(219, 8))));
 }
 
 TEST(StickNeeds, ComeInProfileOrderAndKnowSquareStock) {

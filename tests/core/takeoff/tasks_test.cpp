@@ -25,9 +25,8 @@ TEST(MainTask, FollowsTheKindOfDoor) {
 }
 
 TEST(MainTask, FollowsTheStyleOfAWindow) {
-    const auto task = [](TrimStyle style) {
-        return takeOne(window(in(36), in(40), style)).tasks.at(0).task;
-    };
+    const auto task
+        = [](TrimStyle style) { return takeOne(window(in(36), in(40), style)).tasks.at(0).task; };
     EXPECT_EQ(task(TrimStyle::pictureFrame), Task::pictureFrameWindow);
     EXPECT_EQ(task(TrimStyle::stoolAndApron), Task::stoolAndApronWindow);
     EXPECT_EQ(task(TrimStyle::threeSided), Task::threeSidedWindow);
@@ -140,8 +139,8 @@ TEST(Profiles, MissingOnesAreProblemsAndTheLabourStays) {
     whole.openings.push_back(window(in(36), in(40)));
     const Takeoff takeoff = takeOff(whole, littleBook(), 0);
     EXPECT_THAT(takeoff.pieces, IsEmpty());
-    EXPECT_THAT(problems(takeoff),
-        ElementsAre("W1 has no profile for its casing; that is not counted."));
+    EXPECT_THAT(
+        problems(takeoff), ElementsAre("W1 has no profile for its casing; that is not counted."));
     EXPECT_EQ(amount(takeoff, Task::pictureFrameWindow), 1000);
 }
 
@@ -149,7 +148,8 @@ TEST(Profiles, GoneFromTheBookAreProblems) {
     Opening opening = window(in(36), in(40));
     opening.casing = Id<Profile>(99);
     EXPECT_THAT(problems(takeOne(opening)),
-        ElementsAre("W1: the profile of its casing is no longer in the book; that is not counted."));
+        ElementsAre(
+            "W1: the profile of its casing is no longer in the book; that is not counted."));
 }
 
 TEST(Profiles, WithoutAStickAreSaidOnceAndStillCounted) {

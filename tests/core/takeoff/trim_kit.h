@@ -134,8 +134,8 @@ inline Takeoff takeOne(const Opening& opening, const PriceBook& book = littleBoo
     return takeOff(whole, book, 0);
 }
 
-inline Takeoff takeOne(const Room& row, std::vector<Opening> openings = {},
-    const PriceBook& book = littleBook()) {
+inline Takeoff takeOne(
+    const Room& row, std::vector<Opening> openings = {}, const PriceBook& book = littleBook()) {
     WholePlan whole = emptyPlan();
     whole.rooms.push_back(row);
     whole.openings = std::move(openings);
@@ -152,7 +152,8 @@ inline std::vector<Piece> pieces(const Takeoff& takeoff, std::string_view part) 
     return found;
 }
 
-/// The only piece with this part name; a default one (no profile) and a failure when there is not one.
+/// The only piece with this part name; a default one (no profile) and a failure when there is not
+/// one.
 inline Piece piece(const Takeoff& takeoff, std::string_view part) {
     const std::vector<Piece> found = pieces(takeoff, part);
     EXPECT_EQ(found.size(), 1U) << "pieces called " << part;
@@ -178,8 +179,8 @@ inline int parts(const Takeoff& takeoff, PartUse use) {
     return sum;
 }
 
-inline std::vector<std::string> sentences(const std::vector<Remark>& remarks,
-    Remark::Weight weight) {
+inline std::vector<std::string> sentences(
+    const std::vector<Remark>& remarks, Remark::Weight weight) {
     std::vector<std::string> list;
     for (const Remark& remark : remarks) {
         if (remark.weight == weight)
