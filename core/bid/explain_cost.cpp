@@ -88,6 +88,7 @@ std::vector<std::string> explainPrice(
             + std::string(word(setup.profitKind)) + '.');
     }
     sentences.push_back(profitSentence(estimate, currency));
+    sentences.push_back("Price: " + money(total.price));
     return sentences;
 }
 
