@@ -7,7 +7,7 @@
 namespace miterbook {
 
 EditCommand::EditCommand(Desk& desk, Edit edit)
-    : QUndoCommand(text(edit.sentence))
+    : QUndoCommand(miterbook::text(edit.sentence))
     , m_desk(desk)
     , m_edit(std::move(edit)) {}
 

@@ -5,6 +5,7 @@
 #include "desk/figure_desk.h"
 #include "papers/paper_list.h"
 
+#include <QCursor>
 #include <QGuiApplication>
 
 namespace miterbook {

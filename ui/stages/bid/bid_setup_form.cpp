@@ -25,13 +25,13 @@ QStringList wordsOf() {
 }
 
 /// Puts text into a field unless the user is in it.
-void show(QLineEdit* field, const std::string& value) {
+void fill(QLineEdit* field, const std::string& value) {
     if (!field->hasFocus() || !field->isModified())
         field->setText(text(value));
     field->setModified(false);
 }
 
-void show(QPlainTextEdit* field, const std::string& value) {
+void fill(QPlainTextEdit* field, const std::string& value) {
     if (utf8(field->toPlainText()) != value && !field->hasFocus())
         field->setPlainText(text(value));
 }
@@ -174,13 +174,13 @@ void BidSetupForm::refresh() {
     const BidSetup setup = present();
     m_pricing->setCurrentText(text(word(setup.pricing)));
     m_profitKind->setCurrentText(text(word(setup.profitKind)));
-    show(m_profit, formatPercent(setup.profit));
-    show(m_overhead, formatPercent(setup.overhead));
-    show(m_trips, std::to_string(setup.trips));
-    show(m_waste, formatPercent(setup.waste));
-    show(m_scope, setup.scope);
-    show(m_inclusions, setup.inclusions);
-    show(m_exclusions, setup.exclusions);
+    fill(m_profit, formatPercent(setup.profit));
+    fill(m_overhead, formatPercent(setup.overhead));
+    fill(m_trips, std::to_string(setup.trips));
+    fill(m_waste, formatPercent(setup.waste));
+    fill(m_scope, setup.scope);
+    fill(m_inclusions, setup.inclusions);
+    fill(m_exclusions, setup.exclusions);
 }
 
 } // namespace miterbook
