@@ -29,7 +29,9 @@ std::size_t longestWord(std::string_view text) {
 std::vector<std::size_t> naturalWidths(const PaperTable& table) {
     std::vector<std::size_t> widths;
     for (std::size_t i = 0; i < table.columns.size(); ++i) {
-        std::size_t width = longestWord(table.columns[i].title);
+        const PaperColumn& column = table.columns[i];
+        std::size_t width = column.align == PaperColumn::Align::left ? textWidth(column.title)
+                                                                     : longestWord(column.title);
         for (const PaperTable::Row& row : table.rows) {
             if (row.kind != Kind::group && i < row.cells.size())
                 width = std::max(width, textWidth(oneLine(row.cells[i].text)));
