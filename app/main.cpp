@@ -8,9 +8,13 @@
 
 namespace {
 
+/// Qt's own remarks about the machine are not for whoever reads a batch command's output.
+void dropRemark(QtMsgType, const QMessageLogContext&, const QString&) {}
+
 /// A batch command needs no display, only fonts for PDF.
 int runBatch(const miterbook::Command& command, int argc, char** argv) {
     qputenv("QT_QPA_PLATFORM", "offscreen");
+    qInstallMessageHandler(dropRemark);
     const QGuiApplication application(argc, argv);
     QStringList arguments = QCoreApplication::arguments();
     arguments.removeAt(1);

@@ -9,6 +9,13 @@ namespace {
 
 void declare(QCommandLineParser& parser) {
     parser.addPositionalArgument(QStringLiteral("BOOK"), QStringLiteral("the file to make"));
+    addValue(parser, "shop", "NAME", "the shop's name, as it stands at the head of papers");
+}
+
+Result<void> nameShop(OpenedBook& opened, const std::string& name) {
+    Shop shop = opened.book().prices.shop();
+    shop.name = name;
+    return opened.perform(putEdit(opened.book(), "Name the shop", shop));
 }
 
 Result<void> run(const QCommandLineParser& parser, Console& console) {
@@ -17,9 +24,13 @@ Result<void> run(const QCommandLineParser& parser, Console& console) {
         return path.error();
     if (const auto fewEnough = noMoreThan(parser, 1); !fewEnough)
         return fewEnough;
-    const auto opened = createWorkbook(*path);
+    auto opened = createWorkbook(*path);
     if (!opened)
         return opened.error();
+    if (isSet(parser, "shop")) {
+        if (const auto named = nameShop(*opened, value(parser, "shop")); !named)
+            return named;
+    }
     console.out << *path << ": a new book with starter values; check them against your own.\n";
     return {};
 }

@@ -3,6 +3,8 @@
 
 #include <QFont>
 
+#include <algorithm>
+
 namespace miterbook {
 
 FigureModel::FigureModel(QStringList titles, QObject* parent)
@@ -79,8 +81,15 @@ QVariant FigureModel::headerData(int section, Qt::Orientation orientation, int r
     if (role == Qt::DisplayRole)
         return m_titles.at(section);
     if (role == Qt::TextAlignmentRole)
-        return QVariant::fromValue(Qt::AlignLeft | Qt::AlignVCenter);
+        return QVariant::fromValue(
+            (isNumeric(section) ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
     return {};
+}
+
+bool FigureModel::isNumeric(int column) const {
+    const auto at = static_cast<std::size_t>(column);
+    return std::ranges::any_of(
+        m_rows, [&](const FigureRow& row) { return at < row.cells.size() && row.cells[at].number; });
 }
 
 } // namespace miterbook

@@ -38,6 +38,8 @@ public:
 
     void setRows(std::vector<FigureRow> rows);
     const std::vector<FigureRow>& rows() const { return m_rows; }
+    /// Whether a column holds numbers: its title is set to the right like them.
+    bool isNumeric(int column) const;
 
     int rowCount(const QModelIndex& parent = {}) const override;
     int columnCount(const QModelIndex& parent = {}) const override;

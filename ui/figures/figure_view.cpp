@@ -58,13 +58,23 @@ void FigureView::buildTable(const QString& name) {
     m_table->verticalHeader()->hide();
     m_table->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     m_table->verticalHeader()->setDefaultSectionSize(m_table->fontMetrics().height() * 3 / 2);
-    m_table->horizontalHeader()->setStretchLastSection(true);
+    m_table->horizontalHeader()->setResizeContentsPrecision(100);
     connect(m_table->selectionModel(), &QItemSelectionModel::currentChanged, this,
         [this] { showFrom(); });
     connect(m_model, &QAbstractItemModel::dataChanged, this, [this] { showFrom(); });
     auto* copy = new QShortcut(QKeySequence::Copy, m_table);
     copy->setContext(Qt::WidgetShortcut);
     connect(copy, &QShortcut::activated, this, [this] { copySelection(); });
+}
+
+void FigureView::setRows(std::vector<FigureRow> rows) {
+    m_model->setRows(std::move(rows));
+    if (m_fitted || m_model->rows().empty())
+        return;
+    m_fitted = true; // later widths are the user's
+    m_table->resizeColumnsToContents();
+    m_table->horizontalHeader()->setStretchLastSection(
+        !m_model->isNumeric(m_model->columnCount() - 1));
 }
 
 void FigureView::showFrom() {

@@ -20,7 +20,7 @@ public:
     /// `name` is read by screen readers and keeps the column widths.
     FigureView(const QString& name, const QStringList& titles, QWidget* parent = nullptr);
 
-    void setRows(std::vector<FigureRow> rows) { m_model->setRows(std::move(rows)); }
+    void setRows(std::vector<FigureRow> rows);
     FigureModel* model() { return m_model; }
     QTableView* table() { return m_table; }
 
@@ -34,6 +34,7 @@ private:
     QLineEdit* m_filter;
     QTableView* m_table;
     QLabel* m_from;
+    bool m_fitted = false; ///< columns have been fitted to the first rows shown
 };
 
 } // namespace miterbook

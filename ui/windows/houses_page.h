@@ -16,6 +16,8 @@ namespace miterbook {
 class TablePanel;
 template <class Row>
 class TableModel;
+template <class Row>
+struct TableSpec;
 
 /// The first screen: every house by stage with its price and hours.
 class HousesPage final : public QWidget {

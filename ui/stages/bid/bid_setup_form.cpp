@@ -10,7 +10,7 @@
 #include <QFormLayout>
 #include <QLineEdit>
 #include <QPlainTextEdit>
-#include <QSignalBlocker>
+#include <QVBoxLayout>
 
 namespace miterbook {
 
@@ -41,7 +41,11 @@ void fill(QPlainTextEdit* field, const std::string& value) {
 BidSetupForm::BidSetupForm(Desk& desk, QWidget* parent)
     : QWidget(parent)
     , m_desk(desk) {
-    auto* form = new QFormLayout(this);
+    auto* column = new QVBoxLayout(this);
+    auto* form = new QFormLayout;
+    form->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
+    column->addLayout(form);
+    column->addStretch(1);
     m_pricing = addChoice(form, tr("Priced by"), wordsOf<Pricing>());
     m_profitKind = addChoice(form, tr("Profit as"), wordsOf<ProfitKind>());
     m_profit = addLine(form, tr("Profit %"));

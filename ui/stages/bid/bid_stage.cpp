@@ -39,10 +39,10 @@ QList<QAction*> BidStage::actions() const {
 QString BidStage::nextStep() const {
     const Estimate& estimate = m_figures.figures().estimate;
     if (estimate.works.empty())
-        return tr("There is nothing to price yet: enter the plan first.");
+        return tr("there is nothing to price yet: enter the plan first");
     if (!estimate.problems.empty())
-        return tr("Clear up what is printed in bold before this price leaves the shop.");
-    return tr("Check the hours and the profit, then print the bid (Ctrl+P).");
+        return tr("clear up what is printed in bold before this price leaves the shop");
+    return tr("check the hours and the profit, then print the bid (Ctrl+P)");
 }
 
 } // namespace miterbook

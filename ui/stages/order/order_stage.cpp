@@ -37,10 +37,10 @@ QList<QAction*> OrderStage::actions() const {
 QString OrderStage::nextStep() const {
     const BuyList& buy = m_figures.figures().buy;
     if (buy.sticks.empty() && buy.parts.empty())
-        return tr("There is nothing to buy yet: enter the plan first.");
+        return tr("there is nothing to buy yet: enter the plan first");
     if (!buy.problems.empty())
-        return tr("Some of it cannot be bought: see what is printed in bold.");
-    return tr("Check the lengths with the yard, then print the order (Ctrl+P).");
+        return tr("some of it cannot be bought: see what is printed in bold");
+    return tr("check the lengths with the yard, then print the order (Ctrl+P)");
 }
 
 } // namespace miterbook

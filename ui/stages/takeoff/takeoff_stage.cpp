@@ -39,13 +39,13 @@ QList<QAction*> TakeoffStage::actions() const {
 QString TakeoffStage::nextStep() const {
     const Takeoff& takeoff = m_figures.figures().takeoff;
     if (takeoff.pieces.empty() && takeoff.tasks.size() <= 1)
-        return tr("Enter rooms and openings on the Plan page; the takeoff follows.");
+        return tr("enter rooms and openings on the Plan page; the takeoff follows");
     const auto problems = std::ranges::count(
         takeoff.remarks, Remark::Weight::problem, &Remark::weight);
     if (problems > 0)
-        return tr("%n thing(s) could not be counted: see To look at.", nullptr,
+        return tr("%n thing(s) could not be counted: see To look at", nullptr,
             static_cast<int>(problems));
-    return tr("Read the totals against the plan set, then price the bid.");
+    return tr("read the totals against the plan set, then price the bid");
 }
 
 } // namespace miterbook
