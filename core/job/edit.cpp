@@ -100,8 +100,8 @@ void apply(Book& book, const Edit& edit) {
         const Plan* plan = std::get_if<Plan>(&change.row());
         if (plan && change.after && !change.before)
             book.sheets.try_emplace(plan->id); // a new plan is open from the start
-        if (plan && !change.after)
-            book.sheets.erase(plan->id);
+        if (plan && !change.after && book.sheet(plan->id) == PlanRows())
+            book.sheets.erase(plan->id); // rows that the edit leaves stay for its inverse
     }
 }
 
