@@ -53,7 +53,7 @@ struct Estimate {
     std::vector<EstimateLine> lines;   ///< in piece of work, then task order
     std::vector<WorkTotal> works;      ///< only pieces of work that have something
     WorkTotal total;                   ///< exact sums of `works`
-    Percent markup;                    ///< profit as a share of cost, whichever way it was asked for
+    Percent markup;                    ///< profit as a share of cost, whichever was asked for
     Percent margin;                    ///< profit as a share of price
     Money perManHour;                  ///< (price - material - consumables) / hours
     Money perSquareFoot;               ///< a check only; 0 when the floor area is not said
@@ -67,10 +67,10 @@ struct Estimate {
 /// pieces of work by running length, cents by largest remainder; overhead and profit per piece of
 /// work likewise, so that works add up to the total exactly.
 ///
-/// Under piece prices a line brings its piece price, which covers the labour and the material of the
-/// rooms and openings it comes from. What no piece price covers (tasks without one, material of rows
-/// without one, goods bought outright) is priced by its cost with overhead and profit, and `notes`
-/// says which tasks. Profit is then what the price leaves over the cost.
+/// Under piece prices a line brings its piece price, which covers the labour and the material of
+/// the rooms and openings it comes from. What no piece price covers (tasks without one, material of
+/// rows without one, goods bought outright) is priced by its cost with overhead and profit, and
+/// `notes` says which tasks. Profit is then what the price leaves over the cost.
 Estimate estimate(const Takeoff& takeoff, const std::vector<StickPlan>& sticks,
     const PriceBook& prices, const BidSetup& setup, int floorArea);
 

@@ -6,8 +6,8 @@
 namespace miterbook {
 
 /// The lines of an estimate, in piece of work, then task order: the takeoff's tasks gathered by
-/// conditions, each with its hours and its labour at the crew rate. A task that the book has no rate
-/// for takes no hours and is added to `problems`.
+/// conditions, each with its hours and its labour at the crew rate. A task that the book has no
+/// rate for takes no hours and is added to `problems`.
 std::vector<EstimateLine> estimateLines(const Takeoff& takeoff, const PriceBook& prices,
     Money crewRate, std::vector<std::string>& problems);
 

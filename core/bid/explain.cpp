@@ -59,10 +59,11 @@ void addPiecePrice(
     if (line.piecePrice && piece)
         sentences.push_back("At your piece price, " + formatQuantity(line.quantity, 2) + ' '
             + std::string(word(unitOf(line.task))) + " at " + currency
-            + formatUnitPrice(piece->price) + " is " + formatMoney(*line.piecePrice, currency) + '.');
+            + formatUnitPrice(piece->price) + " is " + formatMoney(*line.piecePrice, currency)
+            + '.');
     else if (line.price != Money())
-        sentences.push_back("Without a piece price it brings its share, by labour, of what the rest "
-                            "of the piece of work costs with overhead and profit: "
+        sentences.push_back("Without a piece price it brings its share, by labour, of what the "
+                            "rest of the piece of work costs with overhead and profit: "
             + formatMoney(line.price, currency) + '.');
 }
 
@@ -100,7 +101,8 @@ std::vector<std::string> explainCrewRate(const PriceBook& prices) {
     std::vector<std::string> sentences;
     for (const auto& [id, member] : prices.of<CrewMember>()) {
         if (member.active)
-            sentences.push_back(member.name + ": " + formatMoney(member.wage, currency) + " an hour.");
+            sentences.push_back(
+                member.name + ": " + formatMoney(member.wage, currency) + " an hour.");
     }
     if (sentences.empty())
         return {"Nobody active is in the crew, so an hour of labour costs nothing."};

@@ -96,9 +96,9 @@ std::vector<std::string> explainMaterial(const WorkTotal& work, const Takeoff& t
     const std::vector<StickPlan>& sticks, const PriceBook& prices, const BidSetup& setup) {
     std::vector<std::string> sentences;
     std::vector<std::string> problems; // said by the estimate already
+    const Coverage coverage(takeoff, prices, setup);
     addProfiles(sentences, work.work,
-        profileCosts(takeoff, sticks, prices, setup.waste, Coverage(takeoff, prices, setup), problems),
-        prices);
+        profileCosts(takeoff, sticks, prices, setup.waste, coverage, problems), prices);
     addGoods(sentences, work.work, takeoff, prices);
     const Percent tax = prices.terms().materialTax;
     if (tax > Percent())

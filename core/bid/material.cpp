@@ -34,9 +34,10 @@ std::string tooLongSentence(const std::vector<StickNeed::Lot>& tooLong, Length l
 
 std::string missingSentence(const StickSupply& supply, std::int64_t count,
     const std::string& name) {
-    const std::string why = supply.priced ? "The offcuts of " + name + " that are long enough run out"
-        : supply.stocked                  ? "No stick of " + name + " has a price"
-                                          : "No stick of " + name + " is stocked";
+    const std::string why = supply.priced
+        ? "The offcuts of " + name + " that are long enough run out"
+        : supply.stocked ? "No stick of " + name + " has a price"
+                         : "No stick of " + name + " is stocked";
     return why + "; " + piecesText(count) + (count == 1 ? " comes" : " come") + " out of none.";
 }
 

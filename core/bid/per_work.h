@@ -13,8 +13,8 @@ namespace miterbook {
 
 inline constexpr std::size_t workCount = Words<PieceOfWork>::list.size();
 
-/// The halves of a piece of work: what is priced by its cost (all of it, unless the bid goes by piece
-/// prices), and what the shop's piece prices cover.
+/// The halves of a piece of work: what is priced by its cost (all of it, unless the bid goes by
+/// piece prices), and what the shop's piece prices cover.
 enum class Half { byCost, byPiece };
 
 /// An amount for each half of each piece of work, in piece of work order.

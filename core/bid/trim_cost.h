@@ -15,9 +15,9 @@ struct ProfileCost {
     PerWork<Money> shares;   ///< of `cost`, by running length
 };
 
-/// The cost of every profile that the takeoff uses, in profile order: its stick plan's cost, or with
-/// `waste` the running length and so much more at the cheapest stocked price per foot. What keeps a
-/// cost from being right is added to `problems`.
+/// The cost of every profile that the takeoff uses, in profile order: its stick plan's cost, or
+/// with `waste` the running length and so much more at the cheapest stocked price per foot. What
+/// keeps a cost from being right is added to `problems`.
 std::vector<ProfileCost> profileCosts(const Takeoff& takeoff, const std::vector<StickPlan>& sticks,
     const PriceBook& prices, Percent waste, const Coverage& coverage,
     std::vector<std::string>& problems);

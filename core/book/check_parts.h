@@ -31,7 +31,8 @@ public:
     }
     Checks& between(Money value, Money high, const std::string& what) {
         return require(value >= Money() && value <= high,
-            what + " of " + formatMoney(value) + " is not between 0 and " + formatMoney(high) + ".");
+            what + " of " + formatMoney(value) + " is not between 0 and " + formatMoney(high)
+                + ".");
     }
     Result<void> result() const { return m_result; }
 

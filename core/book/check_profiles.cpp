@@ -37,7 +37,8 @@ Result<void> check(const Profile& profile, const PriceBook& book) {
 Result<void> check(const Stick& stick, const PriceBook& book) {
     const std::string of(book.profileName(stick.profile));
     return Checks()
-        .require(book.profile(stick.profile) != nullptr, "A stick needs a profile that is in the book.")
+        .require(book.profile(stick.profile) != nullptr,
+            "A stick needs a profile that is in the book.")
         .require(stick.length > Length() && stick.length <= longestStock,
             of + ": a stick of " + text(stick.length, book) + " is not between 0 and 40 ft.")
         .between(stick.price, dearestStick, of + ": a stick price")

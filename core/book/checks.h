@@ -6,8 +6,8 @@
 
 namespace miterbook {
 
-// Whether one row of the book makes sense as typed; the Error is one sentence for the user. Rows are
-// looked at together with the book where they must not repeat another row.
+// Whether one row of the book makes sense as typed; the Error is one sentence for the user. Rows
+// are looked at together with the book where they must not repeat another row.
 
 Result<void> check(const Shop& shop, const PriceBook& book);
 Result<void> check(const Practice& practice, const PriceBook& book);
