@@ -15,10 +15,11 @@ Cell countCell(std::int64_t count);
 Cell moneyCell(Money money, std::string_view symbol);
 /// One decimal printed; exact to the thousandth.
 Cell quantityCell(Quantity quantity);
-/// A length in the shop's style without its unit; exact in the column's unit: inches, or millimetres.
+/// A length in the shop's style without its unit; exact in the column's unit: inches, or
+/// millimetres.
 Cell lengthCell(Length length, LengthStyle style);
-/// A stick's length as yards say it: whole feet, or feet and inches; exact in feet to the thousandth.
-/// Millimetres where the shop writes those.
+/// A stick's length as yards say it: whole feet, or feet and inches; exact in feet to the
+/// thousandth. Millimetres where the shop writes those.
 Cell stickCell(Length length, LengthStyle style);
 
 /// A column's title with the unit of its cells: "Long point, in".

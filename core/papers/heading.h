@@ -5,7 +5,8 @@
 
 namespace miterbook {
 
-/// A paper with the shop's letterhead, its footer and today's date; the facts are still to be added.
+/// A paper with the shop's letterhead, its footer and today's date; the facts are still to be
+/// added.
 Paper beginPaper(std::string name, std::string title, const PaperJob& job);
 
 /// Adds a fact unless its text is blank.

@@ -17,11 +17,11 @@ struct PaperJob {
     Selection selection = {}; ///< of a plan's elevations and options; a house knows its own
 };
 
-// `figures` are those of `plan` with the same selection. To name a house's elevation and options its
-// builder's plan (House::plan) has to be opened as well.
+// `figures` are those of `plan` with the same selection. To name a house's elevation and options
+// its builder's plan (House::plan) has to be opened as well.
 
-/// What the builder gets: counts, pieces of work and prices, inclusions, exclusions, terms. It never
-/// shows cost, hours, rates or profit.
+/// What the builder gets: counts, pieces of work and prices, inclusions, exclusions, terms. It
+/// never shows cost, hours, rates or profit.
 Paper bidPaper(const PaperJob& job, const JobFigures& figures);
 /// Quantities by level and room, each with its source; for the shop.
 Paper takeoffPaper(const PaperJob& job, const JobFigures& figures);

@@ -47,9 +47,9 @@ PaperTable materialsTable(const Takeoff& takeoff, const PriceBook& prices) {
 
     PaperTable table;
     table.title = "Materials";
-    table.columns = {{"Profile", PaperColumn::Align::left, 30}, {"Size", PaperColumn::Align::left, 18},
-        {"Material", PaperColumn::Align::left, 20}, {"Finish", PaperColumn::Align::left, 16},
-        {"Used for", PaperColumn::Align::left, 26}};
+    table.columns = {{"Profile", PaperColumn::Align::left, 30},
+        {"Size", PaperColumn::Align::left, 18}, {"Material", PaperColumn::Align::left, 20},
+        {"Finish", PaperColumn::Align::left, 16}, {"Used for", PaperColumn::Align::left, 26}};
     for (const Profile* profile : profiles) {
         table.rows.push_back({PaperTable::Kind::plain,
             {Cell::of(profile->name), Cell::of(sizeText(*profile, prices.shop().lengths())),

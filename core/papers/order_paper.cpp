@@ -74,7 +74,8 @@ PaperTable sticksTable(const JobFigures& figures, const PriceBook& prices) {
 PaperTable partsTable(const BuyList& buy, int& total) {
     PaperTable table;
     table.title = "Parts";
-    table.columns = {{"Part", PaperColumn::Align::left, 60}, {"Count", PaperColumn::Align::right, 12}};
+    table.columns = {
+        {"Part", PaperColumn::Align::left, 60}, {"Count", PaperColumn::Align::right, 12}};
     for (const PartLine& part : buy.parts) {
         if (part.builderSupplies || part.count <= 0)
             continue;
@@ -88,8 +89,8 @@ Paragraph noSubstitutions(const Shop& shop) {
     const std::string phone = oneLine(shop.phone);
     return {Paragraph::Style::caution,
         {"No substitutions: call first" + (phone.empty() ? "." : ", " + phone + "."),
-            "Profile, size, material, finish and length as listed. Tell us what is short or on back "
-            "order before the truck leaves."}};
+            "Profile, size, material, finish and length as listed. Tell us what is short or on "
+            "back order before the truck leaves."}};
 }
 
 } // namespace

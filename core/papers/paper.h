@@ -22,8 +22,8 @@ struct PaperColumn {
     std::string title;
     Align align = Align::left;
     int weight = 10;     ///< share of the width, against the other columns'
-    bool once = false;   ///< a text like the one above it, with all `once` columns left of it alike,
-                         ///< is not printed again until the next page; CSV and JSON always say it
+    bool once = false; ///< a text like the one above it, with all `once` columns left of it alike,
+                       ///< is not printed again until the next page; CSV and JSON always say it
 
     bool operator==(const PaperColumn&) const = default;
 };
@@ -63,8 +63,8 @@ struct Signatures {
 
 using Block = std::variant<Paragraph, PaperTable, Signatures>;
 
-/// A document as data: what it says, not how it looks. PaperPainter knows pages; paperText, paperCsv
-/// and paperJson know the rest.
+/// A document as data: what it says, not how it looks. PaperPainter knows pages; paperText,
+/// paperCsv and paperJson know the rest.
 struct Paper {
     enum class Type { office, wall }; ///< wall: large type, read from two paces
     std::string name;                 ///< "bid", "takeoff", "order"

@@ -78,7 +78,8 @@ private:
         std::vector<KindCount> result;
         for (const Phrase& phrase : phrases) {
             if (const auto it = m_amounts.find(phrase.task); it != m_amounts.end())
-                result.push_back({phrase.many, phrase.one, it->second.quantity.thousandths() / 1000});
+                result.push_back(
+                    {phrase.many, phrase.one, it->second.quantity.thousandths() / 1000});
         }
         std::ranges::stable_sort(result, std::greater(), &KindCount::count);
         return result;

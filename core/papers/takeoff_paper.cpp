@@ -84,11 +84,14 @@ Paper takeoffPaper(const PaperJob& job, const JobFigures& figures) {
         paper.blocks.emplace_back(Paragraph{Paragraph::Style::body, {"Nothing to take off yet."}});
     const TakeoffTables tables{figures, prices, places};
     addTable(paper, tables.sums());
-    for (const LevelPlaces& level : byLevel(places, figures.whole)) {
+    // What is asked for first goes first; the long lists of pieces come last.
+    const std::vector<LevelPlaces> levels = byLevel(places, figures.whole);
+    for (const LevelPlaces& level : levels)
         addTable(paper, tables.amounts(level));
+    for (const LevelPlaces& level : levels)
         addTable(paper, tables.runs(level));
+    for (const LevelPlaces& level : levels)
         addTable(paper, tables.pieces(level));
-    }
     addSection(paper, "Look at", Paragraph::Style::list, warnings(figures.takeoff, job.level));
     addOpeningCounts(paper, figures.whole, job.level);
     addRunningFeet(paper, places, prices);

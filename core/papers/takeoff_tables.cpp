@@ -148,9 +148,9 @@ PaperTable TakeoffTables::pieces(const LevelPlaces& level) const {
     const LengthStyle style = prices.shop().lengths();
     PaperTable table;
     table.title = level.name + ": pieces";
-    table.columns = {{"Room", left, 25, true}, {"From", left, 18, true}, {"Piece", left, 20},
-        {"Profile", left, 24}, {"Count", right, 9}, {lengthTitle("Short point", style), right, 13},
-        {lengthTitle("Long point", style), right, 13}, {"Ends", left, 18}};
+    table.columns = {{"Room", left, 21, true}, {"From", left, 16, true}, {"Piece", left, 20},
+        {"Profile", left, 22}, {"Count", right, 9}, {lengthTitle("Short point", style), right, 13},
+        {lengthTitle("Long point", style), right, 13}, {"Ends", left, 28}};
     for (std::size_t i = 0; i < level.places.size(); ++i) {
         for (const Piece& piece : figures.takeoff.pieces) {
             if (finder.placeOf(piece.source) != static_cast<std::ptrdiff_t>(level.first + i))

@@ -48,7 +48,8 @@ void squeeze(const PaperTable& table, std::vector<std::size_t>& widths, std::siz
         std::size_t widest = widths.size();
         for (std::size_t i = 0; i < widths.size(); ++i) {
             const bool words = table.columns[i].align == PaperColumn::Align::left;
-            if (words && widths[i] > narrowest && (widest == widths.size() || widths[i] > widths[widest]))
+            if (words && widths[i] > narrowest
+                && (widest == widths.size() || widths[i] > widths[widest]))
                 widest = i;
         }
         if (widest == widths.size())
@@ -122,7 +123,8 @@ std::vector<std::string> textTable(const PaperTable& table, std::size_t width) {
     lines.push_back(rule(widths));
     for (std::size_t i = 0; i < table.rows.size(); ++i) {
         const PaperTable::Row& row = table.rows[i];
-        const bool firstTotal = row.kind == Kind::total && i > 0 && table.rows[i - 1].kind != Kind::total;
+        const bool firstTotal = row.kind == Kind::total && i > 0
+            && table.rows[i - 1].kind != Kind::total;
         if (firstTotal)
             lines.push_back(rule(widths));
         if (row.kind == Kind::group) {

@@ -10,11 +10,11 @@ namespace miterbook {
 
 namespace {
 
-/// What a spreadsheet may take for the beginning of a formula, the wide forms among them [pub: OWASP,
-/// CSV Injection].
+/// What a spreadsheet may take for the beginning of a formula, the wide forms among them [pub:
+/// OWASP, CSV Injection].
 bool startsFormula(std::string_view text) {
-    constexpr std::array<std::string_view, 10> starts{
-        "=", "+", "-", "@", "\t", "\r", "\xEF\xBC\x9D", "\xEF\xBC\x8B", "\xEF\xBC\x8D", "\xEF\xBC\xA0"};
+    constexpr std::array<std::string_view, 10> starts{"=", "+", "-", "@", "\t", "\r",
+        "\xEF\xBC\x9D", "\xEF\xBC\x8B", "\xEF\xBC\x8D", "\xEF\xBC\xA0"};
     for (const std::string_view start : starts) {
         if (text.starts_with(start))
             return true;
@@ -50,7 +50,8 @@ void writeTable(const PaperTable& table, std::string& csv) {
     csv += "\r\n";
     for (const PaperTable::Row& row : table.rows) {
         for (std::size_t i = 0; i < table.columns.size(); ++i)
-            csv += (i == 0 ? "" : ",") + (i < row.cells.size() ? field(row.cells[i]) : std::string());
+            csv += (i == 0 ? "" : ",")
+                + (i < row.cells.size() ? field(row.cells[i]) : std::string());
         csv += "\r\n";
     }
 }

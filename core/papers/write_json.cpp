@@ -53,7 +53,8 @@ std::string tableOf(const PaperTable& table) {
     const std::string rows = listOf(
         table.rows, ",\n", [&](const PaperTable::Row& row) { return rowOf(table, row); });
     return "    {\n      \"title\": " + quoted(table.title) + ",\n      \"columns\": ["
-        + listOf(table.columns, ", ", [](const PaperColumn& column) { return quoted(column.title); })
+        + listOf(
+            table.columns, ", ", [](const PaperColumn& column) { return quoted(column.title); })
         + "],\n      \"rows\": [" + (rows.empty() ? "" : '\n' + rows + "\n      ") + "]\n    }";
 }
 
@@ -69,8 +70,9 @@ std::string tablesOf(const Paper& paper) {
 }
 
 std::string totalsOf(const Paper& paper) {
-    const std::string text = listOf(paper.totals, ",\n",
-        [](const auto& total) { return "    " + quoted(total.first) + ": " + valueOf(total.second); });
+    const std::string text = listOf(paper.totals, ",\n", [](const auto& total) {
+        return "    " + quoted(total.first) + ": " + valueOf(total.second);
+    });
     return text.empty() ? "{}" : "{\n" + text + "\n  }";
 }
 

@@ -24,8 +24,8 @@ Paper paperOf(int rows, bool groups) {
         std::string words = i % 3 == 0 ? "long " : "short";
         for (int k = 0; i % 3 == 0 && k < 40; ++k)
             words += "and longer ";
-        table.rows.push_back(
-            {Kind::plain, {Cell::of("Row " + std::to_string(i)), Cell::of(words), Cell::of("1.00")}});
+        table.rows.push_back({Kind::plain,
+            {Cell::of("Row " + std::to_string(i)), Cell::of(words), Cell::of("1.00")}});
     }
     table.rows.push_back({Kind::total, {Cell::of("Total"), {}, Cell::of("99.00")}});
     paper.blocks.emplace_back(std::move(table));

@@ -22,7 +22,8 @@ std::string said(const char* program, const QStringList& arguments) {
     QProcess process;
     process.start(QString::fromLatin1(program), arguments);
     if (!process.waitForFinished(60'000) || process.exitCode() != 0)
-        ADD_FAILURE() << program << " did not run: " << process.readAllStandardError().toStdString();
+        ADD_FAILURE() << program
+                      << " did not run: " << process.readAllStandardError().toStdString();
     return process.readAllStandardOutput().toStdString();
 }
 

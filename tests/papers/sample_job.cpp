@@ -170,7 +170,8 @@ void SampleJob::fillTakeoff() {
                            const char* part, int shortPoint, int longPoint, int count) {
         const bool mitered = shortPoint != longPoint;
         takeoff.pieces.push_back({work, source, profile, part, Length::sixteenths(shortPoint),
-            Length::sixteenths(longPoint), mitered ? miter : square, mitered ? miter : square, count});
+            Length::sixteenths(longPoint), mitered ? miter : square, mitered ? miter : square,
+            count});
     };
     piece(PieceOfWork::windows, fromW1, casing, "head", 582, 686, 6);
     piece(PieceOfWork::windows, fromW1, casing, "apron", 686, 686, 6);

@@ -15,7 +15,8 @@ namespace miterbook {
 namespace {
 
 Error cannotWrite(const QString& path, const QString& why) {
-    return {Fault::storage, "Could not write " + path.toStdString() + ": " + why.toStdString() + "."};
+    return {
+        Fault::storage, "Could not write " + path.toStdString() + ": " + why.toStdString() + "."};
 }
 
 /// A file name of the paper's footer without what file systems refuse.

@@ -12,8 +12,8 @@ class QWidget;
 
 namespace miterbook {
 
-/// Writes a paper as what the path ends with: .pdf, .csv, .json or .txt. Error: another ending, or a
-/// path that cannot be written.
+/// Writes a paper as what the path ends with: .pdf, .csv, .json or .txt. Error: another ending, or
+/// a path that cannot be written.
 Result<void> exportPaper(const Paper& paper, PageSize size, const QString& path);
 
 /// Writes a file whole or not at all. Errors name the path and why.

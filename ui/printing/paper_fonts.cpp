@@ -37,8 +37,8 @@ QFont sansFont() {
     QFont font(QStringLiteral("sans-serif"));
     font.setStyleHint(QFont::SansSerif);
     // The font engine joins no letters where they are spaced, so that text found or copied in a PDF
-    // is what was written ("office", not "o" and a joined sign). A fiftieth of a dot is not seen, and
-    // is the least that is not rounded away.
+    // is what was written ("office", not "o" and a joined sign). A fiftieth of a dot is not seen,
+    // and is the least that is not rounded away.
     font.setLetterSpacing(QFont::AbsoluteSpacing, 0.02);
     return font;
 }

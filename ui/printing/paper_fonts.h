@@ -15,8 +15,8 @@ class QPagedPaintDevice;
 
 namespace miterbook {
 
-/// The one family of our papers in the sizes it is set in, measured for one device. All measures are
-/// in dots of the device.
+/// The one family of our papers in the sizes it is set in, measured for one device. All measures
+/// are in dots of the device.
 class PaperFonts {
 public:
     PaperFonts(Paper::Type type, QPagedPaintDevice& device);

@@ -16,7 +16,8 @@ class QToolBar;
 namespace miterbook {
 
 /// A paper on the screen, page by page. Made of Qt's preview widget rather than its preview dialog,
-/// which has no place to set the page again after the print dialog has brought in the printer's own.
+/// which has no place to set the page again after the print dialog has brought in the printer's
+/// own.
 class PreviewDialog : public QDialog {
     Q_OBJECT
 public:

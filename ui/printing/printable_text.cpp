@@ -12,7 +12,8 @@ namespace miterbook {
 
 namespace {
 
-/// Marks that set a direction for what follows [pub: Unicode UAX 9, explicit directional formatting].
+/// Marks that set a direction for what follows [pub: Unicode UAX 9, explicit directional
+/// formatting].
 bool turnsDirection(QChar c) {
     const char16_t code = c.unicode();
     return (code >= 0x202A && code <= 0x202E) || (code >= 0x2066 && code <= 0x2069);

@@ -44,6 +44,7 @@ TEST(ExactNumbers, DecimalsHaveNoThousandsMark) {
 TEST(ExactNumbers, KnowsWhatJsonCallsANumber) {
     for (const char* text : {"0", "-0", "12", "12.50", "-0.005", "1e9", "1E-9", "2.5e+3"})
         EXPECT_TRUE(isJsonNumber(text)) << text;
-    for (const char* text : {"", "-", "01", ".5", "5.", "+1", "1e", "1,000", "0x1", "NaN", "1 ", "12a"})
+    for (const char* text :
+        {"", "-", "01", ".5", "5.", "+1", "1e", "1,000", "0x1", "NaN", "1 ", "12a"})
         EXPECT_FALSE(isJsonNumber(text)) << text;
 }

@@ -78,7 +78,8 @@ TEST(OrderPaper, SaysWhereItGoesAndThatNothingIsReplaced) {
     const SampleJob job;
     const Paper paper = orderPaper(job.houseJob(), job.figures);
     EXPECT_THAT(paper.facts, Contains(Pair("Lot", "14")));
-    EXPECT_THAT(paper.facts, Contains(Pair("Deliver to", "318 Tansy Court, Fennel Ford, OR 97999")));
+    EXPECT_THAT(
+        paper.facts, Contains(Pair("Deliver to", "318 Tansy Court, Fennel Ford, OR 97999")));
     const std::string text = paperText(paper);
     EXPECT_THAT(text, HasSubstr("No substitutions: call first, (503) 555-0142."));
     EXPECT_THAT(text, HasSubstr("Drop spot on the site"));

@@ -80,7 +80,8 @@ TEST(TakeoffPaper, PlacesAddUpToTheWhole) {
     const PaperTable& all = found.at("In all");
     EXPECT_EQ(all.rows.size(), sums.size());
     for (const PaperTable::Row& row : all.rows)
-        EXPECT_NEAR(sums[row.cells[0].text + row.cells[1].text], std::stod(row.cells[2].exact), 1e-9);
+        EXPECT_NEAR(
+            sums[row.cells[0].text + row.cells[1].text], std::stod(row.cells[2].exact), 1e-9);
 }
 
 TEST(TakeoffPaper, EveryPieceFromShortToLongPoint) {
