@@ -35,7 +35,7 @@ class Parser {
 public:
     Parser(char delimiter, std::size_t most)
         : m_most(most) {
-        csv_init(&m_csv, CSV_STRICT_FINI);
+        csv_init(&m_csv, 0);
         csv_set_delim(&m_csv, static_cast<unsigned char>(delimiter));
         m_table.delimiter = delimiter;
     }
@@ -46,17 +46,16 @@ public:
     /// Reads until the text or the number of records wanted is reached.
     Result<CsvTable> read(std::string_view text) {
         int line = 0;
-        while (!text.empty() && m_table.records.size() < m_most) {
+        while (!text.empty() && m_table.records.size() < m_most && m_refusal.empty()) {
             ++line;
             if (!m_inRecord)
                 m_record.line = line;
             feed(takeLine(text));
-            if (!m_refusal.empty())
-                return badInput("Line " + std::to_string(m_record.line) + " " + m_refusal);
         }
-        if (text.empty() && csv_fini(&m_csv, &Parser::cell, &Parser::end, this) != 0)
-            return badInput("The quote that opens in the record on line "
-                + std::to_string(m_record.line) + " is never closed.");
+        if (text.empty() && m_refusal.empty() && !finish())
+            m_refusal = "opens a quote that is never closed.";
+        if (!m_refusal.empty())
+            return badInput("Line " + std::to_string(m_record.line) + " " + m_refusal);
         return std::move(m_table);
     }
 
@@ -65,6 +64,13 @@ private:
         const bool blank = line.find_first_not_of(" \t\r\n") == std::string_view::npos;
         m_inRecord = m_inRecord || !blank;
         csv_parse(&m_csv, line.data(), line.size(), &Parser::cell, &Parser::end, this);
+    }
+
+    /// Takes a last record without a line end; false when a quote is still open. Being strict earlier
+    /// would refuse inch marks in cells without quotes.
+    bool finish() {
+        csv_set_opts(&m_csv, CSV_STRICT | CSV_STRICT_FINI);
+        return csv_fini(&m_csv, &Parser::cell, &Parser::end, this) == 0;
     }
 
     static void cell(void* bytes, std::size_t size, void* self) {

@@ -58,25 +58,64 @@ std::string inLine(const Json& json) {
     return text + (json.is_array() ? "]" : "}");
 }
 
-void layOut(const Json& json, std::size_t indent, std::size_t taken, std::string& text) {
-    const std::string whole = inLine(json);
-    const bool outer = indent == 0 || (indent == step && json.is_array());
-    if (!json.is_structured() || json.empty() || (!outer && taken + whole.size() <= lineWidth)) {
-        text += whole;
-        return;
+/// Lays out values that do not fit into a line: a list with each entry in its own line; an object
+/// with as many keys to a line as fit, and what does not fit into one in lines of its own.
+class Layout {
+public:
+    void value(const Json& json, std::size_t indent) {
+        const std::string whole = inLine(json);
+        const bool outer = indent == 0 || (indent == step && json.is_array());
+        const bool fits = !outer && column() + whole.size() < lineWidth;
+        if (!json.is_structured() || json.empty() || fits)
+            m_text += whole;
+        else if (json.is_array())
+            list(json, indent + step);
+        else
+            object(json, indent + step);
     }
-    text += json.is_array() ? '[' : '{';
-    const std::string margin = "\n" + std::string(indent + step, ' ');
-    bool first = true;
-    for (const auto& [key, value] : json.items()) {
-        text += (first ? "" : ",") + margin;
-        first = false;
-        const std::string head = json.is_object() ? jsonText(Json(key)) + ": " : "";
-        text += head;
-        layOut(value, indent + step, indent + step + head.size() + 1, text);
+
+    std::string text() const { return m_text + "\n"; }
+
+private:
+    std::size_t column() const { return m_text.size() - (m_text.rfind('\n') + 1); }
+
+    void newLine(std::size_t indent) { m_text += "\n" + std::string(indent, ' '); }
+
+    void list(const Json& json, std::size_t indent) {
+        m_text += '[';
+        for (const Json& each : json) {
+            m_text += &each == &json.front() ? "" : ",";
+            newLine(indent);
+            value(each, indent);
+        }
+        newLine(indent - step);
+        m_text += ']';
     }
-    text += "\n" + std::string(indent, ' ') + (json.is_array() ? ']' : '}');
-}
+
+    void object(const Json& json, std::size_t indent) {
+        m_text += '{';
+        bool first = true;
+        bool alone = false; // the last key stood in lines of its own
+        for (const auto& [key, each] : json.items()) {
+            const std::string head = jsonText(Json(key)) + ": ";
+            const std::size_t size = head.size() + inLine(each).size() + 1;
+            alone = indent == step || (each.is_structured() && indent + size > lineWidth);
+            m_text += first ? "" : ",";
+            if (alone || column() + size + 1 > lineWidth)
+                newLine(indent);
+            else if (!first)
+                m_text += ' ';
+            first = false;
+            m_text += head;
+            value(each, indent);
+        }
+        if (alone)
+            newLine(indent - step);
+        m_text += '}';
+    }
+
+    std::string m_text;
+};
 
 } // namespace
 
@@ -100,9 +139,9 @@ Result<Json> readJsonText(std::string_view text) {
 }
 
 std::string layOutJson(const Json& json) {
-    std::string text;
-    layOut(json, 0, 0, text);
-    return text + "\n";
+    Layout layout;
+    layout.value(json, 0);
+    return layout.text();
 }
 
 } // namespace miterbook

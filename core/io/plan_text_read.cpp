@@ -76,6 +76,8 @@ private:
         if (m_root.has("builder"))
             findOrMake(*builder, [&](const Builder& b) { return b.name == builder->name; });
         set->builder = builder->id;
+        if (set->name.empty())
+            set->name = "Plans";
         if (m_root.has("builder") || m_root.has("plan_set"))
             findOrMake(*set, [&](const PlanSet& s) {
                 return s.builder == set->builder && s.name == set->name;

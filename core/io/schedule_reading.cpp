@@ -118,10 +118,9 @@ private:
             row.closet->level = row.room->level;
     }
 
-    /// What a row is known by: the mark, or the name of a room without a number. Windows and doors
-    /// may share marks.
+    /// What a row is known by: the mark, or the name of a room without a number.
     static std::string keyOf(const Opening& opening) {
-        return (opening.isWindow() ? "window " : "door ") + foldedText(opening.mark);
+        return "opening " + foldedText(opening.mark);
     }
     static std::string keyOf(const Room& room) {
         return room.mark.empty() ? "name " + foldedText(room.name) : "room " + foldedText(room.mark);
@@ -146,10 +145,11 @@ private:
         if (isNew)
             return;
         const ScheduleField field = reader.text(mark).empty() ? name : mark;
-        reader.reject(field, it->second == 0
-                ? "The plan has one with this " + std::string(word(field)) + " already."
-                : "Line " + std::to_string(it->second) + " has this " + std::string(word(field))
-                    + " already.");
+        const std::string what(word(field));
+        reader.reject(field, it->second > 0
+                ? "Line " + std::to_string(it->second) + " has this " + what + " already."
+                : "The plan has " + std::string(row.opening ? "an opening" : "a room") + " of this "
+                    + what + " already.");
     }
 
     const ScheduleTarget& m_target;

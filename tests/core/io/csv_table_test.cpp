@@ -94,7 +94,7 @@ TEST(CsvTable, RefusesWhatIsNoTable) {
     EXPECT_THAT(refusal(""), HasSubstr("nothing in the file"));
     EXPECT_THAT(refusal("\xEF\xBB\xBF\n\n"), HasSubstr("nothing in the file"));
     EXPECT_THAT(refusal(std::string_view("a,b\n1,\0", 7)), HasSubstr("NUL byte in line 2"));
-    EXPECT_THAT(refusal("a,b\n1,2\n3,\"never closed\n5,6\n"), HasSubstr("line 3 is never closed"));
+    EXPECT_THAT(refusal("a,b\n1,2\n3,\"never closed\n5,6\n"), HasSubstr("Line 3 opens a quote that is never closed"));
 }
 
 TEST(CsvTable, RefusesAbsurdSizes) {
@@ -117,10 +117,7 @@ TEST(CsvTable, RandomBytesAreReadOrRefusedWithASentence) {
         for (unsigned n = random() % 60; n > 0; --n)
             bytes += i % 2 ? alphabet[random() % alphabet.size()] : static_cast<char>(random());
         const auto read = readCsv(bytes);
-        if (read)
-            EXPECT_FALSE(read->records.empty());
-        else
-            EXPECT_FALSE(read.error().sentence.empty());
+        EXPECT_FALSE(read ? read->records.empty() : read.error().sentence.empty());
     }
 }
 

@@ -53,8 +53,8 @@ TEST_F(DoorSchedule, KnowsKindsOfDoors) {
         {"PKT", OpeningKind::pocketDoor}, {"Ext. entry", OpeningKind::exteriorDoor},
         {"sliding glass", OpeningKind::exteriorDoor}, {"C.O.", OpeningKind::casedOpening},
         {"cased opening", OpeningKind::casedOpening}};
-    for (const auto& [text, kind] : kinds)
-        EXPECT_EQ(one(std::string("Mark,Size,Type\nD1,3068,") + text + "\n").kind, kind) << text;
+    for (const auto& [text, wanted] : kinds)
+        EXPECT_EQ(one(std::string("Mark,Size,Type\nD1,3068,") + text + "\n").kind, wanted) << text;
     EXPECT_THAT(rejectedAt("Mark,Size,Type\nD1,3068,barn\n"),
         HasSubstr("line 2, Type, \"barn\": \"barn\" is no kind of door"));
 }
@@ -95,13 +95,6 @@ TEST_F(DoorSchedule, AWindowsTrimIsNoDoors) {
     EXPECT_EQ(one("Mark,Size,Trim\nD1,3068,butted head\n").style, TrimStyle::buttedHead);
     EXPECT_THAT(rejectedAt("Mark,Size,Trim\nD1,3068,stool and apron\n"),
         HasSubstr("no trim style for a door"));
-}
-
-TEST_F(DoorSchedule, AWindowMayShareADoorsMark) {
-    Opening window;
-    window.mark = "D1";
-    put(window);
-    EXPECT_EQ(one("Mark,Size,Qty\nD1,3068,1\n").mark, "D1");
 }
 
 TEST_F(DoorSchedule, NeedsMarkAndSize) {

@@ -131,8 +131,7 @@ TEST(PlanTextErrors, DamagedTextsAreReadOrRefusedWithASentence) {
         IdSource ids;
         const auto edit = readPlanText(book, ids, text);
         read += edit.ok();
-        if (!edit)
-            EXPECT_FALSE(edit.error().sentence.empty());
+        EXPECT_TRUE(edit.ok() || !edit.error().sentence.empty());
     }
     EXPECT_LT(read, 1500);
 }

@@ -3,6 +3,7 @@
 
 #include "plan/overlay.h"
 
+#include <algorithm>
 #include <set>
 
 namespace miterbook {
@@ -34,8 +35,23 @@ Id<Profile> RandomPlan::profile() {
     return std::next(profiles.begin(), static_cast<long>(below(profiles.size())))->first;
 }
 
+void RandomPlan::makeSound(Opening& opening) {
+    const auto taken = [&] {
+        return std::ranges::any_of(m_rows->of<Opening>(), [&](const auto& entry) {
+            return entry.second.mark == opening.mark && entry.second.variant == opening.variant;
+        });
+    };
+    while (!opening.mark.empty() && taken())
+        opening.mark += "'";
+    const Room* room = m_rows->of<Room>().find(opening.room);
+    if (room)
+        opening.wall = std::min(opening.wall, static_cast<int>(room->walls.size()));
+}
+
 template <class Row>
 void RandomPlan::put(Row row) {
+    if constexpr (std::is_same_v<Row, Opening>)
+        makeSound(row);
     row.id = m_fixture.ids.next<Row>();
     row.plan = m_plan;
     m_rows->of<Row>().put(std::move(row));

@@ -51,6 +51,9 @@ private:
     template <class Row>
     void put(Row row);
 
+    /// No two of the same mark in one variant, and a wall that the room has.
+    void makeSound(Opening& opening);
+
     std::vector<Wall> walls();
     void fillShape(Opening& opening);
     void addVariants();

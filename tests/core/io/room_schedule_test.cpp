@@ -76,7 +76,7 @@ TEST_F(RoomSchedule, RejectsWhatIsNoRoom) {
         HasSubstr("\"C-9\" is no one crown profile of the book; add it there"));
     EXPECT_THAT(rejectedAt("Name,Size,Ceiling\nDen,12' x 14',high\n"), HasSubstr("Ceiling"));
     EXPECT_THAT(rejectedAt("Name,Size,Ceiling\nDen,12' x 14',100'\n"), HasSubstr("more than 60'"));
-    EXPECT_THAT(rejectedAt("No,Name,Size\n,,12' x 14'\n"), HasSubstr("number or a name"));
+    EXPECT_THAT(rejectedAt("No,Name,Size,Notes\n,,12' x 14',x\n"), HasSubstr("number or a name"));
 }
 
 TEST_F(RoomSchedule, AShortReturnInAnOutlineIsFine) {

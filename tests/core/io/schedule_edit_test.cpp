@@ -71,14 +71,14 @@ TEST_F(ScheduleEdit, RemembersTheUsersHeaders) {
 
 TEST_F(ScheduleEdit, PutsClosetsIntoTheirRooms) {
     kind = ScheduleKind::rooms;
-    const Edit made = edit("Name,Size,Level,Closet\nCoats,3' x 5',Upper,shelf and rod\n");
+    const Edit made = edit("Name,Size,Level,Closet\nCoat closet,3' x 5',Upper,shelf and rod\n");
     EXPECT_EQ(made.sentence, "Bring in 1 room from windows.csv");
     perform(made);
     const Room& room = std::prev(rows().of<Room>().end())->second;
     const Closet& closet = rows().of<Closet>().begin()->second;
     EXPECT_EQ(closet.room, room.id);
     EXPECT_EQ(closet.level, upper);
-    EXPECT_EQ(closet.name, "Coats");
+    EXPECT_EQ(closet.name, "Coat closet");
     EXPECT_EQ(room.position, 3);
 }
 
