@@ -82,7 +82,7 @@ Result<void> checkFields(const AnyRow& any) {
         = std::visit([](const auto& row) { return faultyField(row); }, any);
     if (fault.empty())
         return {};
-    return badInput(std::string("The ") + std::string(nounOf(any)) + " was refused: " + fault + ".");
+    return badInput("The " + std::string(nounOf(any)) + " was refused: " + fault + ".");
 }
 
 } // namespace miterbook

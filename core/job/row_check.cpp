@@ -19,8 +19,8 @@ Result<void> checkNamed(const AnyRow& row, const std::string& name) {
     return badInput("The " + std::string(nounOf(row)) + " needs a name.");
 }
 
-// One check for each kind of row, against the book as it will be. What is still being typed may lack
-// sizes and names; what is there must be sensible.
+// One check for each kind of row, against the book as it will be. What is still being typed may
+// lack sizes and names; what is there must be sensible.
 
 template <class Row>
 Result<void> checkOne(const Book& after, const Row& row) {

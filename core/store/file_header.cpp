@@ -9,7 +9,7 @@ namespace miterbook {
 
 namespace {
 
-// https://sqlite.org/fileformat.html, "The Database Header": big-endian fields of the first 100 bytes.
+// https://sqlite.org/fileformat.html, "The Database Header": big-endian fields, 100 bytes.
 constexpr qsizetype headerSize = 100;
 constexpr qsizetype userVersionAt = 60;
 constexpr qsizetype applicationIdAt = 68;

@@ -108,7 +108,7 @@ Result<void> guardConnection(Connection& connection) {
             "The SQLite library on this machine cannot open books safely; none was opened."};
     }
     // A rollback journal, not a write-ahead log: a book is one file that people copy, keep in
-    // synced folders and open from read-only places, where a log beside it would be lost or refused.
+    // synced folders and open from read-only places, where a log beside it is lost or refused.
     // EXTRA syncs the folder after the journal is gone: with FULL alone a power failure right
     // behind a commit could bring the journal back and undo the commit.
     for (const char* pragma : {"PRAGMA cell_size_check = ON", "PRAGMA mmap_size = 0",

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What must hold for every kind of Edit, whatever the kinds of rows are: driven by AnyRow and Describe.
+// What must hold for every kind of Edit, whatever kinds of rows there are: driven by AnyRow and
+// Describe.
 #include "job/edit_json.h"
 #include "support/every_edit.h"
 

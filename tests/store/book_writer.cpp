@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Writes edits into a book until it is killed: `book_writer BOOK`. Edit n sets the name of builder 10
-// and adds an opening; its number goes to standard output after it has been written.
+// Writes edits into a book until it is killed: `book_writer BOOK`. Edit n sets the note of builder
+// 10 and adds an opening; its number goes to standard output after it has been written.
 #include "job/workbook.h"
 #include "store/book_file.h"
 

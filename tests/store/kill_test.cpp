@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A writer is killed in the middle of its work, again and again: no edit that it has acknowledged is
-// lost and none is half there. MITERBOOK_KILLS says how often (default 30).
+// A writer is killed in the middle of its work, again and again: no edit that it has acknowledged
+// is lost and none is half there. MITERBOOK_KILLS says how often (default 30).
 #include "support/book_files.h"
 #include "support/random_values.h"
 #include "support/writer_process.h"

@@ -52,20 +52,23 @@ TEST_F(Schema, ReferencesAreTheIds) {
         forEachField<Row>([&]<class Member>(const Field<Row, Member>& field) {
             if constexpr (isId<Member>) {
                 if (field.name != "id")
-                    wanted.insert(std::string(field.name) + " " + std::string(Named<Member>::table));
+                    wanted.insert(
+                        std::string(field.name) + " " + std::string(Named<Member>::table));
             }
         });
         const auto held
-            = ask("SELECT \"from\" || ' ' || \"table\" FROM pragma_foreign_key_list('" + table + "')");
+            = ask("SELECT \"from\" || ' ' || \"table\" FROM pragma_foreign_key_list('" + table
+                + "')");
         EXPECT_EQ(std::set<std::string>(held.begin(), held.end()), wanted) << table;
     });
 }
 
 TEST_F(Schema, EveryReferenceHasAnIndex) {
-    const auto without = ask("SELECT t.name || '.' || f.\"from\" FROM sqlite_schema t, "
-                             "pragma_foreign_key_list(t.name) f WHERE t.type = 'table' AND NOT EXISTS "
-                             "(SELECT 1 FROM pragma_index_list(t.name) i, pragma_index_info(i.name) c "
-                             "WHERE c.seqno = 0 AND c.name = f.\"from\")");
+    const auto without
+        = ask("SELECT t.name || '.' || f.\"from\" FROM sqlite_schema t, "
+              "pragma_foreign_key_list(t.name) f WHERE t.type = 'table' AND NOT EXISTS "
+              "(SELECT 1 FROM pragma_index_list(t.name) i, pragma_index_info(i.name) c "
+              "WHERE c.seqno = 0 AND c.name = f.\"from\")");
     EXPECT_EQ(without, std::vector<std::string>());
 }
 
@@ -89,7 +92,8 @@ TEST(SchemaSteps, AreNumberedWithoutGaps) {
 }
 
 TEST(SchemaSteps, StatementsEndWithASemicolonAtTheEndOfALine) {
-    const auto statements = statementsOf("-- a; b\nCREATE TABLE a (x INT);\nCREATE TABLE b (y);\n\n");
+    const auto statements
+        = statementsOf("-- a; b\nCREATE TABLE a (x INT);\nCREATE TABLE b (y);\n\n");
     ASSERT_EQ(statements.size(), 2U);
     EXPECT_EQ(statements[1], "CREATE TABLE b (y)");
 }

@@ -16,7 +16,7 @@ TEST(SoundText, PlainAndForeign) {
 // [pub] RFC 3629, sections 3 and 10: overlong forms, surrogates and code points past U+10FFFF.
 TEST(SoundText, BrokenUtf8) {
     for (const char* text : {"\xFF", "\x80", "\xC3", "\xC0\xAF", "\xE0\x80\xAF", "\xED\xA0\x80",
-             "\xF4\x90\x80\x80", "\xF0\x80\x80\xAF", "\xE2\x80", "a\xC3(" })
+             "\xF4\x90\x80\x80", "\xF0\x80\x80\xAF", "\xE2\x80", "a\xC3("})
         EXPECT_FALSE(isSoundText(text));
 }
 
