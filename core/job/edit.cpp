@@ -86,6 +86,20 @@ Result<void> check(const Book& book, const Edit& edit) {
     return {};
 }
 
+/// A new plan is open from the start; one that is gone takes its sheet along, unless rows are left on
+/// it, which the edit's inverse will need.
+static void openAndCloseSheets(Book& book, const Edit& edit) {
+    for (const Change& change : edit.changes) {
+        const Plan* plan = std::get_if<Plan>(&change.row());
+        if (!plan)
+            continue;
+        if (change.after && !change.before)
+            book.sheets.try_emplace(plan->id);
+        else if (!change.after && book.sheet(plan->id) == PlanRows())
+            book.sheets.erase(plan->id);
+    }
+}
+
 void apply(Book& book, const Edit& edit) {
     for (const Change& change : edit.changes) {
         std::visit(
@@ -97,12 +111,8 @@ void apply(Book& book, const Edit& edit) {
                     table.erase(row.id);
             },
             change.row());
-        const Plan* plan = std::get_if<Plan>(&change.row());
-        if (plan && change.after && !change.before)
-            book.sheets.try_emplace(plan->id); // a new plan is open from the start
-        if (plan && !change.after && book.sheet(plan->id) == PlanRows())
-            book.sheets.erase(plan->id); // rows that the edit leaves stay for its inverse
     }
+    openAndCloseSheets(book, edit);
 }
 
 } // namespace miterbook

@@ -26,6 +26,7 @@ QString widthsKey(const QString& table) {
 DataTable::DataTable(TableModelBase& model, QWidget* parent)
     : QTableView(parent)
     , m_model(model)
+    , m_widthsKey(widthsKey(model.name()))
     , m_proxy(new TableProxy(model, this)) {
     setModel(m_proxy);
     setAccessibleName(model.name());
@@ -47,10 +48,7 @@ DataTable::DataTable(TableModelBase& model, QWidget* parent)
     verticalHeader()->setDefaultSectionSize(fontMetrics().height() * 8 / 5);
     makeGestures();
     restoreWidths();
-}
-
-DataTable::~DataTable() {
-    keepWidths();
+    connect(horizontalHeader(), &QHeaderView::sectionResized, this, &DataTable::keepWidths);
 }
 
 void DataTable::setOpensRows(bool opens) {
@@ -63,11 +61,11 @@ void DataTable::setOpensRows(bool opens) {
 }
 
 void DataTable::keepWidths() const {
-    QSettings().setValue(widthsKey(m_model.name()), horizontalHeader()->saveState());
+    QSettings().setValue(m_widthsKey, horizontalHeader()->saveState());
 }
 
 void DataTable::restoreWidths() {
-    const QByteArray kept = QSettings().value(widthsKey(m_model.name())).toByteArray();
+    const QByteArray kept = QSettings().value(m_widthsKey).toByteArray();
     const int columns = m_model.columnCount();
     if (!kept.isEmpty() && horizontalHeader()->restoreState(kept)
         && horizontalHeader()->count() == columns) {

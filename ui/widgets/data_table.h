@@ -21,7 +21,6 @@ class DataTable : public QTableView {
     Q_OBJECT
 public:
     explicit DataTable(TableModelBase& model, QWidget* parent = nullptr);
-    ~DataTable() override;
 
     TableModelBase& cells() const { return m_model; }
     TableProxy& proxy() const { return *m_proxy; }
@@ -77,6 +76,7 @@ private:
     void restoreWidths();
 
     TableModelBase& m_model;
+    const QString m_widthsKey; ///< kept here: the model may go before the table does
     TableProxy* m_proxy;
     QList<QAction*> m_gestures;
     QPointer<QWidget> m_refused; ///< an editor with a text that the book did not take

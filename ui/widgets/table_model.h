@@ -99,6 +99,8 @@ private:
     }
     TableEdits<Row> edits() { return TableEdits<Row>(m_desk, m_spec); }
     std::vector<std::int64_t> keysOf(const std::vector<Row>& rows) const;
+    void takeBlankPlace(typename std::vector<Row>::const_iterator first,
+        typename std::vector<Row>::const_iterator last);
     void move(std::vector<Row> rows, std::vector<std::int64_t> keys, const RowSteps& steps);
     void reorder(std::vector<Row> rows, std::vector<std::int64_t> keys);
 

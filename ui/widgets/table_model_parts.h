@@ -204,6 +204,21 @@ void TableModel<Row>::refresh() {
     Q_EMIT headerDataChanged(Qt::Horizontal, 0, std::max(0, columnCount() - 1));
 }
 
+/// A row typed into the blank row takes its place; other new rows and the next blank row come after.
+template <class Row>
+void TableModel<Row>::takeBlankPlace(
+    typename std::vector<Row>::const_iterator first, typename std::vector<Row>::const_iterator last) {
+    const int place = static_cast<int>(m_rows.size());
+    m_rows.push_back(*first);
+    std::optional<Row> blank; // for a moment: as many rows as before, the blank one filled
+    blank.swap(m_blank);
+    sayChanged(place, place);
+    beginInsertRows({}, place + 1, place + static_cast<int>(last - first));
+    m_rows.insert(m_rows.end(), first + 1, last);
+    m_blank.swap(blank);
+    endInsertRows();
+}
+
 template <class Row>
 void TableModel<Row>::move(
     std::vector<Row> rows, std::vector<std::int64_t> keys, const RowSteps& steps) {
@@ -215,12 +230,15 @@ void TableModel<Row>::move(
         endRemoveRows();
     }
     for (const RowRange& range : steps.insertions) {
-        // A row typed into the blank row takes its place; the next blank row comes after it.
-        const bool atEnd = at(range.first) == m_rows.size();
-        const int shift = m_typing && m_blank && atEnd ? 1 : 0;
-        beginInsertRows({}, range.first + shift, range.first + shift + range.count - 1);
         const auto first = rows.begin() + Step(range.first);
-        m_rows.insert(m_rows.begin() + Step(range.first), first, first + Step(range.count));
+        const auto last = first + Step(range.count);
+        const bool atEnd = at(range.first) == m_rows.size();
+        if (m_typing && m_blank && atEnd) {
+            takeBlankPlace(first, last);
+            continue;
+        }
+        beginInsertRows({}, range.first, range.first + range.count - 1);
+        m_rows.insert(m_rows.begin() + Step(range.first), first, last);
         endInsertRows();
     }
     m_rows = std::move(rows);

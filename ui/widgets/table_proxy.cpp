@@ -5,9 +5,20 @@
 
 namespace miterbook {
 
+namespace {
+
+/// The C locale compares bytes only; numbers in marks sort as numbers in any other.
+QLocale sortingLocale() {
+    const QLocale locale;
+    return locale.language() == QLocale::C ? QLocale(QLocale::English) : locale;
+}
+
+} // namespace
+
 TableProxy::TableProxy(TableModelBase& model, QObject* parent)
     : QSortFilterProxyModel(parent)
-    , m_model(model) {
+    , m_model(model)
+    , m_collator(sortingLocale()) {
     m_collator.setNumericMode(true); // W2 before W10
     m_collator.setCaseSensitivity(Qt::CaseInsensitive);
     setDynamicSortFilter(false);

@@ -14,10 +14,11 @@ std::string prefixOf(const std::string& mark) {
     return last == std::string::npos ? std::string() : mark.substr(0, last + 1);
 }
 
+/// The last of the base plan: marks of elevations are often made up from those of the plan.
 const Opening* lastOf(const PlanRows& rows, bool window) {
     const Opening* last = nullptr;
     for (const auto& [id, row] : rows.of<Opening>()) {
-        if (row.isWindow() == window && !row.removed
+        if (row.isWindow() == window && !row.removed && !row.variant
             && (!last || row.position >= last->position))
             last = &row;
     }
