@@ -41,6 +41,12 @@ TEST(MessageStrip, SaysAndGoesAway) {
     EXPECT_TRUE(strip.isHidden());
 }
 
+TEST(Counted, SaysOneAndMany) {
+    EXPECT_EQ(counted(1, u"1 row"_s, u"%1 rows"_s), u"1 row"_s);
+    EXPECT_EQ(counted(0, u"1 row"_s, u"%1 rows"_s), u"0 rows"_s);
+    EXPECT_EQ(counted(12, u"1 row"_s, u"%1 rows"_s), u"12 rows"_s);
+}
+
 TEST(SpokenCell, NamesColumnTextAndMark) {
     EXPECT_EQ(spokenCell(u"Width"_s, u"36"_s, {}), u"Width: 36"_s);
     EXPECT_EQ(spokenCell(u"Width"_s, {}, u"removed"_s), u"Width: empty, removed"_s);

@@ -4,6 +4,7 @@
 #include "widgets/cell_delegate.h"
 #include "widgets/table_proxy.h"
 
+#include <QGuiApplication>
 #include <QHeaderView>
 #include <QKeyEvent>
 #include <QPainter>
@@ -47,7 +48,14 @@ DataTable::DataTable(TableModelBase& model, QWidget* parent)
     verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     verticalHeader()->setDefaultSectionSize(fontMetrics().height() * 8 / 5);
     makeGestures();
-    restoreWidths();
+    m_fitted = restoreWidths();
+    if (!m_fitted)
+        fitWidths();
+    connect(m_proxy, &QAbstractItemModel::rowsInserted, this, [this] {
+        if (!m_fitted)
+            fitWidths();
+    });
+    horizontalHeader()->setStretchLastSection(true);
     connect(horizontalHeader(), &QHeaderView::sectionResized, this, &DataTable::keepWidths);
 }
 
@@ -61,24 +69,33 @@ void DataTable::setOpensRows(bool opens) {
 }
 
 void DataTable::keepWidths() const {
-    QSettings().setValue(m_widthsKey, horizontalHeader()->saveState());
+    // Only what the user's own hand did: a window that grows resizes columns too.
+    if (QGuiApplication::mouseButtons() != Qt::NoButton)
+        QSettings().setValue(widthsKey(m_model.name()), horizontalHeader()->saveState());
 }
 
-void DataTable::restoreWidths() {
-    const QByteArray kept = QSettings().value(m_widthsKey).toByteArray();
-    const int columns = m_model.columnCount();
-    if (!kept.isEmpty() && horizontalHeader()->restoreState(kept)
-        && horizontalHeader()->count() == columns) {
-        sortByColumn(-1, Qt::AscendingOrder); // widths are remembered, an order is asked for anew
-        return;
-    }
+bool DataTable::restoreWidths() {
+    const QByteArray kept = QSettings().value(widthsKey(m_model.name())).toByteArray();
+    const bool restored = !kept.isEmpty() && horizontalHeader()->restoreState(kept)
+        && horizontalHeader()->count() == m_model.columnCount();
+    sortByColumn(-1, Qt::AscendingOrder); // widths are remembered, an order is asked for anew
+    return restored;
+}
+
+/// As wide as title and the first rows need, within reason; taken again when the first rows come.
+void DataTable::fitWidths() {
+    constexpr int looked = 40;
     const int letter = fontMetrics().averageCharWidth();
-    for (int column = 0; column < columns; ++column) {
-        const int title = fontMetrics().horizontalAdvance(m_model.titleWithUnit(column));
-        const bool wide = m_model.kind(column) == CellKind::text
-            || m_model.kind(column) == CellKind::choice;
-        setColumnWidth(column, std::max(title + 4 * letter, (wide ? 16 : 9) * letter));
+    const int rows = std::min(m_model.realRows(), looked);
+    for (int column = 0; column < m_model.columnCount(); ++column) {
+        int widest = fontMetrics().horizontalAdvance(m_model.titleWithUnit(column)) + 2 * letter;
+        for (int row = 0; row < rows; ++row) {
+            const QString cell = m_model.index(row, column).data().toString();
+            widest = std::max(widest, fontMetrics().horizontalAdvance(cell));
+        }
+        setColumnWidth(column, std::clamp(widest + 2 * letter, 8 * letter, 40 * letter));
     }
+    m_fitted = rows > 0;
 }
 
 bool DataTable::isBlankRow(const QModelIndex& index) const {

@@ -73,7 +73,8 @@ private:
     bool isBlankRow(const QModelIndex& index) const;
     std::vector<int> shownColumnsFrom(int visual) const;
     void keepWidths() const;
-    void restoreWidths();
+    bool restoreWidths();
+    void fitWidths();
 
     TableModelBase& m_model;
     const QString m_widthsKey; ///< kept here: the model may go before the table does
@@ -81,6 +82,7 @@ private:
     QList<QAction*> m_gestures;
     QPointer<QWidget> m_refused; ///< an editor with a text that the book did not take
     bool m_opensRows = false;
+    bool m_fitted = false; ///< widths are the user's, or have been fitted to rows
 };
 
 } // namespace miterbook

@@ -37,6 +37,10 @@ QLabel* hintLabel(const QString& plain, QWidget* parent) {
     return label;
 }
 
+QString counted(qsizetype number, const QString& one, const QString& many) {
+    return number == 1 ? one : many.arg(number);
+}
+
 QString spokenCell(const QString& title, const QString& cell, const QString& mark) {
     QString spoken = title + u": "_s + (cell.isEmpty() ? u"empty"_s : cell);
     return mark.isEmpty() ? spoken : spoken + u", "_s + mark;

@@ -18,6 +18,9 @@ QLabel* headLabel(const QString& plain, QWidget* parent = nullptr);
 /// The same, quieter: a hint beside something.
 QLabel* hintLabel(const QString& plain, QWidget* parent = nullptr);
 
+/// `one` for 1, else `many` with the number in place of %1: "1 row", "3 rows".
+QString counted(qsizetype number, const QString& one, const QString& many);
+
 /// What a screen reader says of a cell: its column, its text, and what is special about the row.
 QString spokenCell(const QString& title, const QString& cell, const QString& mark);
 

@@ -11,6 +11,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPlainTextEdit>
+#include <QVBoxLayout>
 
 namespace miterbook {
 
@@ -41,8 +42,11 @@ void RecordForm::build() {
         auto* name = new QLabel(m_model.titleWithUnit(column));
         name->setTextFormat(Qt::PlainText);
         name->setBuddy(field.editor);
-        m_layout->addRow(name, field.editor);
-        m_layout->addRow(QString(), field.below);
+        auto* both = new QVBoxLayout;
+        both->setSpacing(2);
+        both->addWidget(field.editor, 0, Qt::AlignLeft);
+        both->addWidget(field.below);
+        m_layout->addRow(name, both);
         m_fields.push_back(field);
     }
 }
@@ -135,20 +139,6 @@ void RecordForm::showAll() {
         if (m_fields[static_cast<std::size_t>(column)].below->isHidden() && column != m_committing)
             show(column);
     }
-}
-
-void RecordForm::addHead(int column, const QString& head) {
-    int row = 0;
-    QFormLayout::ItemRole role = QFormLayout::FieldRole;
-    m_layout->getWidgetPosition(m_fields[static_cast<std::size_t>(column)].editor, &row, &role);
-    m_layout->insertRow(row, headLabel(head));
-}
-
-void RecordForm::addHint(int column, const QString& hint) {
-    int row = 0;
-    QFormLayout::ItemRole role = QFormLayout::FieldRole;
-    m_layout->getWidgetPosition(m_fields[static_cast<std::size_t>(column)].editor, &row, &role);
-    m_layout->insertRow(row + 1, QString(), hintLabel(hint));
 }
 
 } // namespace miterbook

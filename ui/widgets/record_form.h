@@ -20,11 +20,6 @@ public:
     /// Shows the first row of the model, which must outlive the form.
     explicit RecordForm(TableModelBase& model, QWidget* parent = nullptr);
 
-    /// Puts a head above the fields from `column` on.
-    void addHead(int column, const QString& head);
-    /// A quiet sentence below a field.
-    void addHint(int column, const QString& hint);
-
 private:
     struct Field {
         QWidget* editor = nullptr;

@@ -129,7 +129,7 @@ template <class Row>
 bool TableModel<Row>::removeRowsAt(const std::vector<int>& rows) {
     std::vector<Row> gone;
     for (const int row : rows) {
-        if (isReal(row) && markOf(row) != RowMark::removed)
+        if (!m_spec.fixedRows && isReal(row) && markOf(row) != RowMark::removed)
             gone.push_back(m_rows[at(row)]);
     }
     if (gone.empty())
@@ -144,7 +144,7 @@ template <class Row>
 bool TableModel<Row>::duplicateRows(const std::vector<int>& rows) {
     std::vector<Row> copies;
     for (const int row : rows) {
-        if (!isReal(row) || !m_spec.blank)
+        if (m_spec.fixedRows || !isReal(row) || !m_spec.blank)
             continue;
         Row copy = m_rows[at(row)];
         const Row fresh = m_spec.blank(static_cast<int>(copies.size()));

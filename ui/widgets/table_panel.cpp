@@ -63,7 +63,7 @@ void TablePanel::showTotals() {
             shown.push_back(source);
     }
     const auto count = static_cast<int>(shown.size());
-    QStringList parts{count == m_model.realRows() ? tr("%n row(s)", nullptr, count)
+    QStringList parts{count == m_model.realRows() ? counted(count, tr("1 row"), tr("%1 rows"))
                                                   : tr("%1 of %2 rows").arg(count).arg(m_model.realRows())};
     for (int column = 0; column < m_model.columnCount(); ++column) {
         if (!m_model.isSummed(column))

@@ -21,6 +21,7 @@ BookPage::BookPage(Desk& desk, QWidget* parent)
     , m_pages(new QStackedWidget) {
     setAccessibleName(tr("The book"));
     m_list->setAccessibleName(tr("Parts of the book"));
+    m_list->setSpacing(2);
     m_list->setMaximumWidth(fontMetrics().averageCharWidth() * 24);
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);

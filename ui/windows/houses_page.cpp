@@ -74,6 +74,7 @@ TableSpec<HouseLine> HousesPage::spec() {
             lines.push_back({house, m_figures.find(house.work)});
         return lines;
     };
+    spec.fixedRows = true; // the page removes them with everything below them
     spec.key = [](const HouseLine& line) { return line.house.id.value(); };
     spec.store = [](EditBuilder& edit, HouseLine line) { edit.put(std::move(line.house)); };
     spec.check = [](const HouseLine& line) -> Result<void> {

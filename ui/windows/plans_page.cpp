@@ -103,6 +103,7 @@ TableSpec<Plan> PlansPage::spec() {
         });
         return plans;
     };
+    spec.fixedRows = true; // the page removes them with everything below them
     spec.check = [](const Plan& plan) -> Result<void> {
         return plan.name.empty() ? badInput("A plan needs a name.") : Result<void>();
     };

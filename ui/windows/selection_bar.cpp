@@ -103,7 +103,7 @@ void SelectionBar::fillOptions() {
         connect(action, &QAction::toggled, this, &SelectionBar::take);
     }
     m_options->setText(
-        chosen == 0 ? tr("no options") : tr("%n option(s)", nullptr, chosen));
+        chosen == 0 ? tr("no options") : counted(chosen, tr("1 option"), tr("%1 options")));
 }
 
 void SelectionBar::take() {

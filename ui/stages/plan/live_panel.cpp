@@ -107,7 +107,8 @@ void LivePanel::showRemarks() {
     m_list->setCurrentRow(std::min(current, m_list->count() - 1));
     m_count->setText(m_remarks.empty()
             ? tr("Nothing seems wrong or forgotten.")
-            : tr("%n to look at; Enter leads to the row.", nullptr, remarks()));
+            : counted(remarks(), tr("One to look at; Enter leads to the row."),
+                  tr("%1 to look at; Enter leads to the row.")));
 }
 
 } // namespace miterbook

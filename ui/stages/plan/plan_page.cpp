@@ -9,6 +9,7 @@
 #include "stages/plan/schedule_dialog.h"
 #include "stages/plan/target_bar.h"
 #include "stages/plan/variants_panel.h"
+#include "widgets/plain_text.h"
 
 #include <QSplitter>
 #include <QVBoxLayout>
@@ -34,6 +35,7 @@ PlanPage::PlanPage(Desk& desk, FigureDesk& figures, QWidget* parent)
     split->setStretchFactor(0, 3);
     split->setStretchFactor(1, 1);
     split->setChildrenCollapsible(false);
+    split->setSizes({720, 280}); // shares, whatever the width
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(m_target);
@@ -94,9 +96,10 @@ QString PlanPage::nextStep() const {
     if (figures.whole.openings.empty())
         return tr("type windows and doors, or bring in their schedules");
     if (m_live->problems() > 0)
-        return tr("put right %n problem(s)", nullptr, m_live->problems());
+        return counted(m_live->problems(), tr("put right a problem"), tr("put right %1 problems"));
     if (m_live->remarks() > 0)
-        return tr("look at %n thing(s) that seem forgotten", nullptr, m_live->remarks());
+        return counted(m_live->remarks(), tr("look at one remark beside the tables"),
+            tr("look at %1 remarks beside the tables"));
     return tr("look over the takeoff (Ctrl+2)");
 }
 

@@ -167,7 +167,7 @@ void ScheduleDialog::addLevels() {
 
 void ScheduleDialog::showReading() {
     const int good = m_reading ? static_cast<int>(m_reading->rows.size()) : 0;
-    m_bring->setText(tr("Bring in %n good row(s)", nullptr, good));
+    m_bring->setText(counted(good, tr("Bring in 1 good row"), tr("Bring in %1 good rows")));
     m_bring->setEnabled(good > 0);
     m_addLevels->setVisible(m_reading && !m_reading->missingLevels.empty());
     if (!m_reading) {
