@@ -4,7 +4,6 @@
 #include <QWidget>
 
 class QAction;
-class QLabel;
 
 namespace miterbook {
 
@@ -14,11 +13,6 @@ class EmptyPage : public QWidget {
 public:
     /// `action` may be null; then there is no button. It must outlive the page.
     EmptyPage(const QString& head, const QString& hint, QAction* action, QWidget* parent = nullptr);
-
-    void setHint(const QString& hint);
-
-private:
-    QLabel* m_hint;
 };
 
 } // namespace miterbook

@@ -18,7 +18,10 @@ namespace miterbook {
 RecordForm::RecordForm(TableModelBase& model, QWidget* parent)
     : QWidget(parent)
     , m_model(model)
-    , m_layout(new QFormLayout(this)) {
+    , m_layout(new QFormLayout) {
+    auto* whole = new QVBoxLayout(this);
+    whole->addLayout(m_layout);
+    whole->addStretch(1); // what is left over does not part the fields
     m_layout->setRowWrapPolicy(QFormLayout::WrapLongRows);
     m_layout->setFieldGrowthPolicy(QFormLayout::FieldsStayAtSizeHint);
     build();
