@@ -66,8 +66,8 @@ private:
         csv_parse(&m_csv, line.data(), line.size(), &Parser::cell, &Parser::end, this);
     }
 
-    /// Takes a last record without a line end; false when a quote is still open. Being strict earlier
-    /// would refuse inch marks in cells without quotes.
+    /// Takes a last record without a line end; false when a quote is still open. Being strict
+    /// earlier would refuse inch marks in cells without quotes.
     bool finish() {
         csv_set_opts(&m_csv, CSV_STRICT | CSV_STRICT_FINI);
         return csv_fini(&m_csv, &Parser::cell, &Parser::end, this) == 0;

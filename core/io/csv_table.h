@@ -23,7 +23,7 @@ struct CsvRecord {
 
 /// A CSV file as text. Cells are text and nothing else: a formula stays its own letters.
 struct CsvTable {
-    char delimiter = ','; ///< comma, semicolon or tab, whichever the file uses
+    char delimiter = ',';           ///< comma, semicolon or tab, whichever the file uses
     std::vector<CsvRecord> records; ///< lines with nothing in them are left out
 
     bool operator==(const CsvTable&) const = default;

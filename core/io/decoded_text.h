@@ -10,7 +10,8 @@ namespace miterbook {
 
 /// The text in a file's bytes as UTF-8, without a byte order mark: UTF-8 where the bytes are sound
 /// UTF-8, UTF-16 where they begin with its byte order mark, else Windows-1252 (which holds all
-/// printing characters of Latin-1). Stray control characters are dropped. Errors: one sentence for bytes that are no text (NUL).
+/// printing characters of Latin-1). Stray control characters are dropped. Errors: one sentence for
+/// bytes that are no text (NUL).
 Result<std::string> decodedText(std::string_view bytes);
 
 /// Line ends and runs of blanks as one space, none at the ends.

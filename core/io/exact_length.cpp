@@ -17,8 +17,7 @@ std::string inchText(std::int64_t sixtyFourths) {
     if (rest == 0)
         return std::to_string(whole);
     const std::int64_t common = std::gcd(rest, std::int64_t{64});
-    const std::string fraction
-        = std::to_string(rest / common) + "/" + std::to_string(64 / common);
+    const std::string fraction = std::to_string(rest / common) + "/" + std::to_string(64 / common);
     return whole == 0 ? fraction : std::to_string(whole) + " " + fraction;
 }
 
@@ -47,7 +46,8 @@ Result<Length> readExactLength(std::string_view text) {
     const auto [end, failure] = std::from_chars(digits.data(), digits.data() + digits.size(), nm);
     const bool whole = failure == std::errc() && end == digits.data() + digits.size();
     if (!whole || nm < 0 || Length::nanometres(nm) > longestSensible)
-        return badInput("\"" + std::string(text) + "\" is not a length in nanometres up to 300 ft.");
+        return badInput(
+            "\"" + std::string(text) + "\" is not a length in nanometres up to 300 ft.");
     return Length::nanometres(nm);
 }
 

@@ -10,15 +10,19 @@
 
 namespace miterbook {
 
-/// Members that an exchange text says by where a row stands in it (its plan, its variant) or by keys
-/// of its own (changes, removes).
+template <class T, class... Others>
+inline constexpr bool isOneOf = (std::is_same_v<T, Others> || ...);
+
+/// Members that an exchange text says by where a row stands in it (its plan, its variant) or by
+/// keys of its own (changes, removes).
 template <class Row, class Member>
-inline constexpr bool impliedByPlace = std::is_same_v<Member, Id<Row>>
-    || std::is_same_v<Member, Id<Plan>> || std::is_same_v<Member, Id<PlanSet>>
-    || std::is_same_v<Member, Id<House>> || std::is_same_v<Member, Id<Builder>>
-    || std::is_same_v<Member, Id<Variant>>
-    || (std::is_same_v<Row, Stick> && std::is_same_v<Member, Id<Profile>>)
-    || (std::is_same_v<Row, Variant> && std::is_same_v<Member, VariantKind>);
+constexpr bool impliedByPlace() {
+    if constexpr (std::is_same_v<Row, Stick> && std::is_same_v<Member, Id<Profile>>)
+        return true;
+    if constexpr (std::is_same_v<Row, Variant> && std::is_same_v<Member, VariantKind>)
+        return true;
+    return isOneOf<Member, Id<Row>, Id<Plan>, Id<PlanSet>, Id<House>, Id<Builder>, Id<Variant>>;
+}
 
 /// Position and removal are said by the caller too.
 template <class Row>
@@ -31,7 +35,7 @@ template <Described Row, class Fn>
 void forEachTextField(Fn&& fn) {
     forEachField<Row>([&](const auto& field) {
         using Member = std::remove_cvref_t<decltype(std::declval<Row&>().*field.member)>;
-        if constexpr (!impliedByPlace<Row, Member>) {
+        if constexpr (!impliedByPlace<Row, Member>()) {
             if (!isCallers<Row>(field.name))
                 fn(field, ExchangeForm<Member>());
         }

@@ -11,13 +11,13 @@ Result<std::string> readFileBytes(const std::string& path) {
     if (QFileInfo(file).isDir())
         return Error{Fault::storage, path + " is a folder, not a file."};
     if (!file.open(QIODevice::ReadOnly))
-        return Error{Fault::storage,
-            path + " could not be read: " + file.errorString().toStdString() + "."};
+        return Error{
+            Fault::storage, path + " could not be read: " + file.errorString().toStdString() + "."};
     // Read one byte past the limit instead of asking for the size: pipes have none.
     const QByteArray bytes = file.read(largestTextFile + 1);
     if (file.error() != QFileDevice::NoError)
-        return Error{Fault::storage,
-            path + " could not be read: " + file.errorString().toStdString() + "."};
+        return Error{
+            Fault::storage, path + " could not be read: " + file.errorString().toStdString() + "."};
     if (bytes.size() > largestTextFile)
         return badInput(path + " is larger than 16 MB; no schedule or plan is.");
     return bytes.toStdString();

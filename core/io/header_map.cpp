@@ -17,12 +17,18 @@ struct UnitName {
 };
 
 constexpr std::array unitNames{
-    UnitName{"mm", HeaderUnit::millimetres}, UnitName{"millimetres", HeaderUnit::millimetres},
-    UnitName{"millimeters", HeaderUnit::millimetres}, UnitName{"cm", HeaderUnit::centimetres},
-    UnitName{"m", HeaderUnit::metres}, UnitName{"in", HeaderUnit::inches},
-    UnitName{"inches", HeaderUnit::inches}, UnitName{"\"", HeaderUnit::inches},
-    UnitName{"ft", HeaderUnit::feet}, UnitName{"feet", HeaderUnit::feet},
-    UnitName{"'", HeaderUnit::feet}, UnitName{"lf", HeaderUnit::feet},
+    UnitName{"mm", HeaderUnit::millimetres},
+    UnitName{"millimetres", HeaderUnit::millimetres},
+    UnitName{"millimeters", HeaderUnit::millimetres},
+    UnitName{"cm", HeaderUnit::centimetres},
+    UnitName{"m", HeaderUnit::metres},
+    UnitName{"in", HeaderUnit::inches},
+    UnitName{"inches", HeaderUnit::inches},
+    UnitName{"\"", HeaderUnit::inches},
+    UnitName{"ft", HeaderUnit::feet},
+    UnitName{"feet", HeaderUnit::feet},
+    UnitName{"'", HeaderUnit::feet},
+    UnitName{"lf", HeaderUnit::feet},
 };
 
 /// A header made comparable: folded, without points, hyphens and its unit, which is told apart.
@@ -132,7 +138,8 @@ std::size_t headerRecord(const CsvTable& table, const Claims& claims) {
     long most = 0;
     for (std::size_t i = 0; i < std::min(recordsToSearch, table.records.size()); ++i) {
         const auto all = claimsOf(table.records[i], claims);
-        const long meant = std::ranges::count_if(all, [](const Claim& c) { return c.strength > 0; });
+        const long meant = std::ranges::count_if(
+            all, [](const Claim& c) { return c.strength > 0; });
         if (meant > most) {
             most = meant;
             best = i;
@@ -158,7 +165,8 @@ void partRoomNumber(std::vector<Claim>& all, const CsvRecord& record) {
 bool outdone(const std::vector<Claim>& all, std::size_t at) {
     for (std::size_t i = 0; i < all.size(); ++i) {
         const bool same = i != at && all[i].field == all[at].field;
-        if (same && (all[i].strength > all[at].strength
+        if (same
+            && (all[i].strength > all[at].strength
                 || (all[i].strength == all[at].strength && i < at)))
             return true;
     }

@@ -29,15 +29,15 @@ struct MappedHeader {
     std::string title;                  ///< as it stands in the file
     std::optional<ScheduleField> field; ///< nothing: not mapped, or left out
     HeaderUnit unit = HeaderUnit::unsaid;
-    bool leftOut = false;               ///< the shop or the user said to leave it out
+    bool leftOut = false; ///< the shop or the user said to leave it out
 
     bool operator==(const MappedHeader&) const = default;
 };
 
 /// Which column of a file says what.
 struct HeaderMap {
-    std::size_t record = 0;             ///< which record of the table holds the headers
-    std::vector<MappedHeader> headers;  ///< one for each column of the file
+    std::size_t record = 0;            ///< which record of the table holds the headers
+    std::vector<MappedHeader> headers; ///< one for each column of the file
 
     std::optional<std::size_t> columnOf(ScheduleField field) const;
     /// The header's own title, or the field's word where the file has no such column.

@@ -70,12 +70,13 @@ void readStyle(RowReader& reader, Opening& opening) {
     if (reader.silent(style))
         return;
     const auto read = trimStyle(reader.text(style));
-    const bool fits = read && (opening.isWindow() || *read == TrimStyle::threeSided
-            || *read == TrimStyle::buttedHead);
+    const bool fits = read
+        && (opening.isWindow() || *read == TrimStyle::threeSided || *read == TrimStyle::buttedHead);
     if (fits)
         opening.style = *read;
     else
-        reader.reject(style, quoted(reader.text(style)) + " is no trim style for a "
+        reader.reject(style,
+            quoted(reader.text(style)) + " is no trim style for a "
                 + (opening.isWindow() ? "window; say picture frame, stool and apron, three-sided, "
                                         "butted head or drywall return."
                                       : "door; say three-sided or butted head."));
@@ -149,7 +150,8 @@ void readWindowShape(RowReader& reader, Opening& opening) {
     if (reader.rejected())
         return;
     if (shape.kind == WindowShape::Kind::unknown)
-        reader.reject(type, "The sides of a " + std::string(shape.word)
+        reader.reject(type,
+            "The sides of a " + std::string(shape.word)
                 + " window are not in a schedule; enter it in the plan.");
     else if (shape.kind == WindowShape::Kind::octagon)
         shapeOctagon(reader, opening);
@@ -165,8 +167,10 @@ void readHardware(RowReader& reader, Opening& opening) {
     const std::string text = foldedText(reader.text(hardware));
     const auto lock = locksetOf(text);
     if (!lock)
-        reader.reject(hardware, quoted(text) + " is no lockset; say passage, privacy, dummy, keyed "
-                                               "or none.");
+        reader.reject(hardware,
+            quoted(text)
+                + " is no lockset; say passage, privacy, dummy, keyed "
+                  "or none.");
     opening.lockset = lock.value_or(Lockset::none);
     opening.deadbolt = opening.deadbolt || text.find("deadbolt") != std::string::npos;
     opening.doorStop = opening.doorStop || text.find("stop") != std::string::npos;
@@ -207,8 +211,10 @@ ScheduleRow doorRow(RowReader& reader) {
     if (!reader.silent(type)) {
         const auto kind = doorKind(reader.text(type));
         if (!kind)
-            reader.reject(type, quoted(reader.text(type)) + " is no kind of door; say prehung, double, "
-                                "bifold, bypass, pocket, exterior or cased opening.");
+            reader.reject(type,
+                quoted(reader.text(type))
+                    + " is no kind of door; say prehung, double, "
+                      "bifold, bypass, pocket, exterior or cased opening.");
         opening.kind = kind.value_or(OpeningKind::prehungDoor);
     }
     readStyle(reader, opening);

@@ -14,7 +14,9 @@ namespace {
 std::string wordsOf(std::string_view text) {
     std::string plain;
     for (const char c : foldedText(text))
-        plain += c == '-' || c == '.' || c == '&' || c == '/' || c == ',' || c == '(' || c == ')' ? ' ' : c;
+        plain += c == '-' || c == '.' || c == '&' || c == '/' || c == ',' || c == '(' || c == ')'
+            ? ' '
+            : c;
     return " " + foldedText(plain) + " ";
 }
 
@@ -39,24 +41,42 @@ using enum OpeningKind;
 
 // The stronger word first: "pair of bifolds" is a bifold, "exterior pocket" a pocket door.
 constexpr std::array doorWords{
-    Said<OpeningKind>{"cased opening", casedOpening}, Said<OpeningKind>{"cased op", casedOpening},
-    Said<OpeningKind>{"cased", casedOpening}, Said<OpeningKind>{"c o", casedOpening},
-    Said<OpeningKind>{"opening", casedOpening}, Said<OpeningKind>{"bifold", bifoldDoor},
-    Said<OpeningKind>{"bifolds", bifoldDoor}, Said<OpeningKind>{"bi fold", bifoldDoor},
-    Said<OpeningKind>{"bi folds", bifoldDoor}, Said<OpeningKind>{"bypass", bypassDoor},
-    Said<OpeningKind>{"by pass", bypassDoor}, Said<OpeningKind>{"sliding closet", bypassDoor},
-    Said<OpeningKind>{"pocket", pocketDoor}, Said<OpeningKind>{"pkt", pocketDoor},
-    Said<OpeningKind>{"exterior", exteriorDoor}, Said<OpeningKind>{"ext", exteriorDoor},
-    Said<OpeningKind>{"entry", exteriorDoor}, Said<OpeningKind>{"front", exteriorDoor},
-    Said<OpeningKind>{"garage", exteriorDoor}, Said<OpeningKind>{"patio", exteriorDoor},
-    Said<OpeningKind>{"sliding glass", exteriorDoor}, Said<OpeningKind>{"sgd", exteriorDoor},
-    Said<OpeningKind>{"double", doubleDoor}, Said<OpeningKind>{"dbl", doubleDoor},
-    Said<OpeningKind>{"french", doubleDoor}, Said<OpeningKind>{"pair", doubleDoor},
-    Said<OpeningKind>{"pr", doubleDoor}, Said<OpeningKind>{"prehung", prehungDoor},
-    Said<OpeningKind>{"pre hung", prehungDoor}, Said<OpeningKind>{"single", prehungDoor},
-    Said<OpeningKind>{"swing", prehungDoor}, Said<OpeningKind>{"swinging", prehungDoor},
-    Said<OpeningKind>{"hinged", prehungDoor}, Said<OpeningKind>{"interior", prehungDoor},
-    Said<OpeningKind>{"int", prehungDoor}, Said<OpeningKind>{"panel", prehungDoor},
+    Said<OpeningKind>{"cased opening", casedOpening},
+    Said<OpeningKind>{"cased op", casedOpening},
+    Said<OpeningKind>{"cased", casedOpening},
+    Said<OpeningKind>{"c o", casedOpening},
+    Said<OpeningKind>{"opening", casedOpening},
+    Said<OpeningKind>{"bifold", bifoldDoor},
+    Said<OpeningKind>{"bifolds", bifoldDoor},
+    Said<OpeningKind>{"bi fold", bifoldDoor},
+    Said<OpeningKind>{"bi folds", bifoldDoor},
+    Said<OpeningKind>{"bypass", bypassDoor},
+    Said<OpeningKind>{"by pass", bypassDoor},
+    Said<OpeningKind>{"sliding closet", bypassDoor},
+    Said<OpeningKind>{"pocket", pocketDoor},
+    Said<OpeningKind>{"pkt", pocketDoor},
+    Said<OpeningKind>{"exterior", exteriorDoor},
+    Said<OpeningKind>{"ext", exteriorDoor},
+    Said<OpeningKind>{"entry", exteriorDoor},
+    Said<OpeningKind>{"front", exteriorDoor},
+    Said<OpeningKind>{"garage", exteriorDoor},
+    Said<OpeningKind>{"patio", exteriorDoor},
+    Said<OpeningKind>{"sliding glass", exteriorDoor},
+    Said<OpeningKind>{"sgd", exteriorDoor},
+    Said<OpeningKind>{"double", doubleDoor},
+    Said<OpeningKind>{"dbl", doubleDoor},
+    Said<OpeningKind>{"french", doubleDoor},
+    Said<OpeningKind>{"pair", doubleDoor},
+    Said<OpeningKind>{"pr", doubleDoor},
+    Said<OpeningKind>{"prehung", prehungDoor},
+    Said<OpeningKind>{"pre hung", prehungDoor},
+    Said<OpeningKind>{"single", prehungDoor},
+    Said<OpeningKind>{"swing", prehungDoor},
+    Said<OpeningKind>{"swinging", prehungDoor},
+    Said<OpeningKind>{"hinged", prehungDoor},
+    Said<OpeningKind>{"interior", prehungDoor},
+    Said<OpeningKind>{"int", prehungDoor},
+    Said<OpeningKind>{"panel", prehungDoor},
     Said<OpeningKind>{"flush", prehungDoor},
 };
 
@@ -85,41 +105,71 @@ constexpr std::array styleWords{
 };
 
 constexpr std::array handWords{
-    Said<Hand>{"left", Hand::left}, Said<Hand>{"lh", Hand::left}, Said<Hand>{"lhr", Hand::left},
-    Said<Hand>{"l", Hand::left}, Said<Hand>{"right", Hand::right}, Said<Hand>{"rh", Hand::right},
-    Said<Hand>{"rhr", Hand::right}, Said<Hand>{"r", Hand::right}, Said<Hand>{"none", Hand::none},
-    Said<Hand>{"n a", Hand::none}, Said<Hand>{"na", Hand::none}, Said<Hand>{"pair", Hand::none},
+    Said<Hand>{"left", Hand::left},
+    Said<Hand>{"lh", Hand::left},
+    Said<Hand>{"lhr", Hand::left},
+    Said<Hand>{"l", Hand::left},
+    Said<Hand>{"right", Hand::right},
+    Said<Hand>{"rh", Hand::right},
+    Said<Hand>{"rhr", Hand::right},
+    Said<Hand>{"r", Hand::right},
+    Said<Hand>{"none", Hand::none},
+    Said<Hand>{"n a", Hand::none},
+    Said<Hand>{"na", Hand::none},
+    Said<Hand>{"pair", Hand::none},
 };
 
 constexpr std::array lockWords{
-    Said<Lockset>{"privacy", Lockset::privacy}, Said<Lockset>{"bed bath", Lockset::privacy},
-    Said<Lockset>{"priv", Lockset::privacy}, Said<Lockset>{"passage", Lockset::passage},
-    Said<Lockset>{"pass", Lockset::passage}, Said<Lockset>{"hall closet", Lockset::passage},
-    Said<Lockset>{"dummy", Lockset::dummy}, Said<Lockset>{"keyed", Lockset::keyed},
-    Said<Lockset>{"entry", Lockset::keyed}, Said<Lockset>{"entrance", Lockset::keyed},
-    Said<Lockset>{"by others", Lockset::none}, Said<Lockset>{"none", Lockset::none},
-    Said<Lockset>{"deadbolt", Lockset::none}, Said<Lockset>{"pull", Lockset::none},
+    Said<Lockset>{"privacy", Lockset::privacy},
+    Said<Lockset>{"bed bath", Lockset::privacy},
+    Said<Lockset>{"priv", Lockset::privacy},
+    Said<Lockset>{"passage", Lockset::passage},
+    Said<Lockset>{"pass", Lockset::passage},
+    Said<Lockset>{"hall closet", Lockset::passage},
+    Said<Lockset>{"dummy", Lockset::dummy},
+    Said<Lockset>{"keyed", Lockset::keyed},
+    Said<Lockset>{"entry", Lockset::keyed},
+    Said<Lockset>{"entrance", Lockset::keyed},
+    Said<Lockset>{"by others", Lockset::none},
+    Said<Lockset>{"none", Lockset::none},
+    Said<Lockset>{"deadbolt", Lockset::none},
+    Said<Lockset>{"pull", Lockset::none},
     Said<Lockset>{"pulls", Lockset::none},
 };
 
 using Shaped = WindowShape::Kind;
 
 constexpr std::array shapeWords{
-    Said<Shaped>{"half round", Shaped::halfRound}, Said<Shaped>{"round top", Shaped::halfRound},
-    Said<Shaped>{"arch", Shaped::arch}, Said<Shaped>{"arched", Shaped::arch},
-    Said<Shaped>{"arch top", Shaped::arch}, Said<Shaped>{"segmental", Shaped::arch},
-    Said<Shaped>{"eyebrow", Shaped::arch}, Said<Shaped>{"octagon", Shaped::octagon},
-    Said<Shaped>{"trapezoid", Shaped::unknown}, Said<Shaped>{"triangle", Shaped::unknown},
-    Said<Shaped>{"gable", Shaped::unknown}, Said<Shaped>{"peak", Shaped::unknown},
-    Said<Shaped>{"hexagon", Shaped::unknown}, Said<Shaped>{"pentagon", Shaped::unknown},
-    Said<Shaped>{"round", Shaped::unknown}, Said<Shaped>{"circle", Shaped::unknown},
-    Said<Shaped>{"oval", Shaped::unknown}, Said<Shaped>{"polygon", Shaped::unknown},
+    Said<Shaped>{"half round", Shaped::halfRound},
+    Said<Shaped>{"round top", Shaped::halfRound},
+    Said<Shaped>{"arch", Shaped::arch},
+    Said<Shaped>{"arched", Shaped::arch},
+    Said<Shaped>{"arch top", Shaped::arch},
+    Said<Shaped>{"segmental", Shaped::arch},
+    Said<Shaped>{"eyebrow", Shaped::arch},
+    Said<Shaped>{"octagon", Shaped::octagon},
+    Said<Shaped>{"trapezoid", Shaped::unknown},
+    Said<Shaped>{"triangle", Shaped::unknown},
+    Said<Shaped>{"gable", Shaped::unknown},
+    Said<Shaped>{"peak", Shaped::unknown},
+    Said<Shaped>{"hexagon", Shaped::unknown},
+    Said<Shaped>{"pentagon", Shaped::unknown},
+    Said<Shaped>{"round", Shaped::unknown},
+    Said<Shaped>{"circle", Shaped::unknown},
+    Said<Shaped>{"oval", Shaped::unknown},
+    Said<Shaped>{"polygon", Shaped::unknown},
 };
 
 constexpr std::array mullWords{
-    Said<int>{"twin", 1}, Said<int>{"double mull", 1}, Said<int>{"mulled pair", 1},
-    Said<int>{"pair", 1}, Said<int>{"2 wide", 1}, Said<int>{"triple", 2},
-    Said<int>{"triple mull", 2}, Said<int>{"3 wide", 2}, Said<int>{"quad", 3},
+    Said<int>{"twin", 1},
+    Said<int>{"double mull", 1},
+    Said<int>{"mulled pair", 1},
+    Said<int>{"pair", 1},
+    Said<int>{"2 wide", 1},
+    Said<int>{"triple", 2},
+    Said<int>{"triple mull", 2},
+    Said<int>{"3 wide", 2},
+    Said<int>{"quad", 3},
     Said<int>{"4 wide", 3},
 };
 

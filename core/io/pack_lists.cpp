@@ -32,8 +32,8 @@ public:
     Result<void> require(std::initializer_list<std::string_view> names) const {
         for (const std::string_view name : names) {
             if (std::ranges::find(m_names, name) == m_names.end())
-                return badInput("There is no column \"" + std::string(name)
-                    + "\" in the first line.");
+                return badInput(
+                    "There is no column \"" + std::string(name) + "\" in the first line.");
         }
         return {};
     }
@@ -81,8 +81,8 @@ Result<Length> readLength(const CsvRecord& record, std::string_view text) {
 
 /// The rows below the header, each read by `readRow(columns, record)`.
 template <class Row, class Fn>
-Result<std::vector<Row>> readList(std::string_view bytes,
-    std::initializer_list<std::string_view> needed, Fn&& readRow) {
+Result<std::vector<Row>> readList(
+    std::string_view bytes, std::initializer_list<std::string_view> needed, Fn&& readRow) {
     const auto table = readCsv(bytes);
     if (!table)
         return table.error();
@@ -140,8 +140,9 @@ Result<std::vector<PackPiece>> readPieces(std::string_view bytes) {
     for (const PackPiece& piece : *pieces)
         sum += piece.count;
     if (sum > mostPieces)
-        return badInput("There are " + std::to_string(sum) + " pieces; at most 50 000 can be cut at "
-                        "once.");
+        return badInput("There are " + std::to_string(sum)
+            + " pieces; at most 50 000 can be cut at "
+              "once.");
     return pieces;
 }
 

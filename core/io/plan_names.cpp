@@ -29,7 +29,8 @@ const Row* onlyOne(const Table<Row>& table, Fn&& matches) {
 
 const Level* PlanNames::level(std::string_view name) const {
     const std::string wanted = foldedText(name);
-    return onlyOne(m_rows.of<Level>(), [&](const Level& l) { return foldedText(l.name) == wanted; });
+    return onlyOne(
+        m_rows.of<Level>(), [&](const Level& l) { return foldedText(l.name) == wanted; });
 }
 
 const Room* PlanNames::room(std::string_view name) const {
@@ -63,8 +64,8 @@ const Profile* PlanNames::profile(std::string_view name, ProfileUse use) const {
 }
 
 Id<Profile> PlanNames::onlyProfile(ProfileUse use) const {
-    const Profile* found
-        = onlyOne(m_book.prices.of<Profile>(), [&](const Profile& p) { return p.use == use; });
+    const Profile* found = onlyOne(
+        m_book.prices.of<Profile>(), [&](const Profile& p) { return p.use == use; });
     return found ? found->id : Id<Profile>();
 }
 

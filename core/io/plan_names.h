@@ -8,9 +8,9 @@
 
 namespace miterbook {
 
-/// Finds rows of an opened plan, and profiles, by the names that people write in schedules. Only the
-/// plan's own rows are looked at, not those of its elevations and options. Case and blanks do not
-/// matter.
+/// Finds rows of an opened plan, and profiles, by the names that people write in schedules. Only
+/// the plan's own rows are looked at, not those of its elevations and options. Case and blanks do
+/// not matter.
 class PlanNames {
 public:
     PlanNames(const Book& book, Id<Plan> plan)

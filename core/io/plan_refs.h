@@ -63,22 +63,22 @@ private:
     struct Index {
         NameIndex names;
     };
-    std::tuple<Index<Profile>, Index<Level>, Index<Room>, Index<Opening>, Index<Closet>, Index<Stair>,
-        Index<WallTreatment>, Index<OtherWork>>
+    std::tuple<Index<Profile>, Index<Level>, Index<Room>, Index<Opening>, Index<Closet>,
+        Index<Stair>, Index<WallTreatment>, Index<OtherWork>>
         m_indexes;
 };
 
-/// What a row may be referred to by: its mark, then its name. A row that changes another has the
+/// What a row may be referred to by: its name, else its mark. A row that changes another has the
 /// other's names and is referred to by place only.
 template <Overlaid Row>
 std::vector<std::string> refNames(const Row& row) {
     std::vector<std::string> names;
     if (row.replaces)
         return names;
-    if constexpr (requires { row.mark; })
-        names.push_back(row.mark);
     if constexpr (requires { row.name; })
         names.push_back(row.name);
+    if constexpr (requires { row.mark; })
+        names.push_back(row.mark);
     return names;
 }
 

@@ -8,10 +8,10 @@
 
 namespace miterbook {
 
-/// Plan exchange text (`.miterplan`, described in sample-jobs/FORMAT.md): one plan with its builder,
-/// plan set, the profiles it uses, everything on it, its elevations and options. The plan must be
-/// open and in the book. Holds no id of the book; what a house costs or is bid at is not in it, but
-/// what sticks of its profiles cost is.
+/// Plan exchange text (`.miterplan`, described in sample-jobs/FORMAT.md): one plan with its
+/// builder, plan set, the profiles it uses, everything on it, its elevations and options. The plan
+/// must be open and in the book. Holds no id of the book; what a house costs or is bid at is not in
+/// it, but what sticks of its profiles cost is.
 std::string writePlanText(const Book& book, Id<Plan> plan);
 
 /// The edit that brings a plan exchange text into the book as a new plan: "Bring in plan Larkspur".

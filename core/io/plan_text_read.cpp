@@ -9,7 +9,8 @@ namespace miterbook {
 
 namespace {
 
-/// Reads one exchange text into an edit, in order: what it is, owner, profiles, plan, variants, rows.
+/// Reads one exchange text into an edit, in order: what it is, owner, profiles, plan, variants,
+/// rows.
 class Reader {
 public:
     Reader(const Book& book, IdSource& ids, const Json& json)
@@ -34,19 +35,21 @@ private:
 
     Result<void> checkKind() {
         if (!m_root.json->is_object() || m_root.text("miterbook") != planTextKind)
-            return Error{Fault::notOurs, "This is not a plan exchange text: it does not begin with "
-                                         "\"miterbook\": \"plan\"."};
-        const auto version
-            = m_root.has("version") ? wholeNumber(m_root.json->at("version")) : std::nullopt;
+            return Error{Fault::notOurs,
+                "This is not a plan exchange text: it does not begin with "
+                "\"miterbook\": \"plan\"."};
+        const auto version = m_root.has("version") ? wholeNumber(m_root.json->at("version"))
+                                                   : std::nullopt;
         if (!version || *version < 1)
             return badInput("The text does not say its version, as in \"version\": 1.");
         if (*version > planTextVersion)
-            return Error{Fault::notOurs, "The plan was written by a newer program (version "
-                    + std::to_string(*version) + "; this one reads up to "
-                    + std::to_string(planTextVersion) + ")."};
+            return Error{Fault::notOurs,
+                "The plan was written by a newer program (version " + std::to_string(*version)
+                    + "; this one reads up to " + std::to_string(planTextVersion) + ")."};
         std::vector<std::string_view> known{"miterbook", "version", "builder", "plan_set", "plan",
             "profiles", "elevations", "options"};
-        forEachListedKind([&](auto kind) { known.push_back(listKey<typename decltype(kind)::Row>); });
+        forEachListedKind(
+            [&](auto kind) { known.push_back(listKey<typename decltype(kind)::Row>); });
         return checkKeys(m_root, known);
     }
 
@@ -79,9 +82,8 @@ private:
         if (set->name.empty())
             set->name = "Plans";
         if (m_root.has("builder") || m_root.has("plan_set"))
-            findOrMake(*set, [&](const PlanSet& s) {
-                return s.builder == set->builder && s.name == set->name;
-            });
+            findOrMake(*set,
+                [&](const PlanSet& s) { return s.builder == set->builder && s.name == set->name; });
         m_set = set->id;
         return {};
     }
@@ -179,7 +181,8 @@ private:
             return badInput("plan: a name is needed.");
         for (const auto& [id, each] : m_book.jobs.of<Plan>()) {
             if (!each.house && each.set == m_set && each.name == plan->name)
-                return Error{Fault::conflict, "The plan set has a plan " + plan->name
+                return Error{Fault::conflict,
+                    "The plan set has a plan " + plan->name
                         + " already; remove it or rename one of them."};
         }
         plan->id = m_plan = m_ids.next<Plan>();
@@ -271,8 +274,8 @@ private:
     Id<PlanSet> m_set;
     Id<Plan> m_plan;
     std::vector<TextLayer> m_layers;
-    std::tuple<TextRows<Level>, TextRows<Room>, TextRows<Opening>, TextRows<Closet>, TextRows<Stair>,
-        TextRows<WallTreatment>, TextRows<OtherWork>>
+    std::tuple<TextRows<Level>, TextRows<Room>, TextRows<Opening>, TextRows<Closet>,
+        TextRows<Stair>, TextRows<WallTreatment>, TextRows<OtherWork>>
         m_lists;
 };
 

@@ -17,15 +17,27 @@ struct TextLayer {
 };
 
 // A plan may be passed on while it is still being typed, so sizes may be missing.
-inline Result<void> checkListed(const Level& row) { return checkLevel(row, Missing::allowed); }
-inline Result<void> checkListed(const Room& row) { return checkRoom(row, Missing::allowed); }
-inline Result<void> checkListed(const Opening& row) { return checkOpening(row, Missing::allowed); }
-inline Result<void> checkListed(const Closet& row) { return checkCloset(row, Missing::allowed); }
-inline Result<void> checkListed(const Stair& row) { return checkStair(row, Missing::allowed); }
+inline Result<void> checkListed(const Level& row) {
+    return checkLevel(row, Missing::allowed);
+}
+inline Result<void> checkListed(const Room& row) {
+    return checkRoom(row, Missing::allowed);
+}
+inline Result<void> checkListed(const Opening& row) {
+    return checkOpening(row, Missing::allowed);
+}
+inline Result<void> checkListed(const Closet& row) {
+    return checkCloset(row, Missing::allowed);
+}
+inline Result<void> checkListed(const Stair& row) {
+    return checkStair(row, Missing::allowed);
+}
 inline Result<void> checkListed(const WallTreatment& row) {
     return checkTreatment(row, Missing::allowed);
 }
-inline Result<void> checkListed(const OtherWork& row) { return checkOtherWork(row); }
+inline Result<void> checkListed(const OtherWork& row) {
+    return checkOtherWork(row);
+}
 
 /// The rows of one kind in an exchange text, of all its layers.
 template <Overlaid Row>
@@ -53,8 +65,7 @@ public:
             for (const Slot& slot : m_slots) {
                 if (slot.changes() != changes)
                     continue;
-                auto& rule
-                    = rules.try_emplace(slot.variant, m_table, slot.variant).first->second;
+                auto& rule = rules.try_emplace(slot.variant, m_table, slot.variant).first->second;
                 if (auto read = readSlot(slot, plan, refs, rule); !read)
                     return slot.entry.error(read.error());
             }
@@ -136,8 +147,7 @@ private:
             row.removed = *removed;
         }
         if (!slot.entry.has("position")) {
-            row.position
-                = rule.usual(row.replaces ? std::optional(row.position) : std::nullopt);
+            row.position = rule.usual(row.replaces ? std::optional(row.position) : std::nullopt);
             return {};
         }
         const auto position = ExchangeForm<int>::read(slot.entry.json->at("position"), refs);

@@ -13,8 +13,8 @@ namespace miterbook {
 inline constexpr std::string_view planTextKind = "plan";
 inline constexpr int planTextVersion = 1;
 
-/// The row that a change starts from: the one it names where that is no change itself, else an empty
-/// one, so that no change is read before what it starts from.
+/// The row that a change starts from: the one it names where that is no change itself, else an
+/// empty one, so that no change is read before what it starts from.
 template <Overlaid Row>
 Row changedRow(const Table<Row>& table, Id<Row> id) {
     const Row* row = table.find(id);

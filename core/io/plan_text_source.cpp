@@ -36,8 +36,7 @@ Result<std::vector<TextEntry>> entriesIn(const TextEntry& parent, std::string_vi
     if (!it->is_array())
         return badInput(below(parent, key) + ": a list in square brackets is needed.");
     for (const Json& each : *it) {
-        TextEntry entry{
-            &each, below(parent, key) + "[" + std::to_string(entries.size() + 1) + "]"};
+        TextEntry entry{&each, below(parent, key) + "[" + std::to_string(entries.size() + 1) + "]"};
         if (!each.is_object())
             return entry.error(badInput("an entry in braces is needed."));
         entry.path += spoken(entry);

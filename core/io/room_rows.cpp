@@ -78,8 +78,9 @@ void checkWalls(RowReader& reader, const Room& room, ScheduleField from) {
         room.walls, [](const Wall& wall) { return wall.length < shortestSide; });
     // An outline may well have a short return; a rectangle that small is feet without their mark.
     if (tiny && from != outline && !reader.rejected())
-        reader.reject(from, "A wall under 18 in would be no room; bare numbers are inches, write "
-                            "feet as 12'.");
+        reader.reject(from,
+            "A wall under 18 in would be no room; bare numbers are inches, write "
+            "feet as 12'.");
 }
 
 /// "none" is none, yes or silence is as the plan has it, a profile's name is the room's own.
@@ -151,7 +152,8 @@ std::optional<Closet> readCloset(RowReader& reader, const Room& room) {
         return std::nullopt;
     const auto said = closetWords(reader.text(closet));
     if (!said) {
-        reader.reject(closet, quoted(reader.text(closet))
+        reader.reject(closet,
+            quoted(reader.text(closet))
                 + " is no shelving; say shelf and rod, double rod or 5 shelves.");
         return std::nullopt;
     }

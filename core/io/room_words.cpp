@@ -17,14 +17,22 @@ struct UseWord {
 
 // The stronger word first: "bath closet" is a closet, "hall bath" a bath.
 constexpr std::array useWords{
-    UseWord{"closet", RoomUse::closet}, UseWord{"wic", RoomUse::closet},
-    UseWord{"linen", RoomUse::closet}, UseWord{"pantry", RoomUse::pantry},
-    UseWord{"bath", RoomUse::bath}, UseWord{"powder", RoomUse::bath},
-    UseWord{"toilet", RoomUse::bath}, UseWord{"laundry", RoomUse::laundry},
-    UseWord{"utility", RoomUse::laundry}, UseWord{"kitchen", RoomUse::kitchen},
-    UseWord{"stair", RoomUse::stair}, UseWord{"garage", RoomUse::garage},
-    UseWord{"hall", RoomUse::hall}, UseWord{"foyer", RoomUse::hall},
-    UseWord{"entry", RoomUse::hall}, UseWord{"landing", RoomUse::hall},
+    UseWord{"closet", RoomUse::closet},
+    UseWord{"wic", RoomUse::closet},
+    UseWord{"linen", RoomUse::closet},
+    UseWord{"pantry", RoomUse::pantry},
+    UseWord{"bath", RoomUse::bath},
+    UseWord{"powder", RoomUse::bath},
+    UseWord{"toilet", RoomUse::bath},
+    UseWord{"laundry", RoomUse::laundry},
+    UseWord{"utility", RoomUse::laundry},
+    UseWord{"kitchen", RoomUse::kitchen},
+    UseWord{"stair", RoomUse::stair},
+    UseWord{"garage", RoomUse::garage},
+    UseWord{"hall", RoomUse::hall},
+    UseWord{"foyer", RoomUse::hall},
+    UseWord{"entry", RoomUse::hall},
+    UseWord{"landing", RoomUse::hall},
 };
 
 bool holds(const std::string& text, std::string_view words) {
@@ -62,8 +70,8 @@ bool saysNoTrim(std::string_view text) {
 }
 
 bool saysAsPlan(std::string_view text) {
-    static constexpr std::array words{"as plan", "per plan", "typical", "typ", "typ.", "std",
-        "standard"};
+    static constexpr std::array words{
+        "as plan", "per plan", "typical", "typ", "typ.", "std", "standard"};
     const std::string folded = foldedText(text);
     return std::ranges::find(words, folded) != words.end();
 }

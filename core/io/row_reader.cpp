@@ -35,8 +35,9 @@ std::string_view unitMark(HeaderUnit unit) {
 } // namespace
 
 bool saysNone(std::string_view text) {
-    return oneOf(foldedText(text), {"", "-", "--", "\u2013", "\u2014", "none", "no", "n", "n/a", "na",
-        "nil", "0", "false", "not used"});
+    return oneOf(foldedText(text),
+        {"", "-", "--", "\u2013", "\u2014", "none", "no", "n", "n/a", "na", "nil", "0", "false",
+            "not used"});
 }
 
 bool saysYes(std::string_view text) {
@@ -72,8 +73,8 @@ void RowReader::remark(std::string_view sentence) {
 
 LengthUnit RowReader::bareUnit(ScheduleField field) const {
     const auto column = m_reading.headers.columnOf(field);
-    const bool metric
-        = column && m_reading.headers.headers[*column].unit == HeaderUnit::millimetres;
+    const bool metric = column
+        && m_reading.headers.headers[*column].unit == HeaderUnit::millimetres;
     return metric ? LengthUnit::millimetres : LengthUnit::inches;
 }
 
@@ -170,7 +171,8 @@ Id<Profile> RowReader::profile(ScheduleField field, ProfileUse use) {
         return {};
     if (const Profile* found = m_names.profile(text(field), use))
         return found->id;
-    reject(field, "\"" + singleLine(text(field)) + "\" is no one " + std::string(word(use))
+    reject(field,
+        "\"" + singleLine(text(field)) + "\" is no one " + std::string(word(use))
             + " profile of the book; add it there, or leave this column out.");
     return {};
 }

@@ -11,11 +11,13 @@ using enum ScheduleField;
 
 // Rough opening sizes are not here on purpose: they are other numbers than the opening's.
 constexpr std::array windowColumns{
-    ScheduleColumn{mark, "mark|window|window mark|window no|window number|no|#|id|tag|symbol|key|unit"
-                         "|window id|window tag"},
+    ScheduleColumn{mark,
+        "mark|window|window mark|window no|window number|no|#|id|tag|symbol|key|unit"
+        "|window id|window tag"},
     ScheduleColumn{quantity, "qty|quantity|count|no req'd|number required|ea|total"},
-    ScheduleColumn{size, "size|unit size|call size|callout|call out|nominal size|w x h|wxh"
-                         "|width x height|size (w x h)|size (wxh)|size w x h|size wxh"},
+    ScheduleColumn{size,
+        "size|unit size|call size|callout|call out|nominal size|w x h|wxh"
+        "|width x height|size (w x h)|size (wxh)|size w x h|size wxh"},
     ScheduleColumn{width, "width|w|wd|unit width|frame width|nominal width"},
     ScheduleColumn{height, "height|h|ht|hgt|unit height|frame height|nominal height"},
     ScheduleColumn{type, "type|window type|operation|description|style|unit type|shape|kind"},
@@ -33,11 +35,13 @@ constexpr std::array windowColumns{
 };
 
 constexpr std::array doorColumns{
-    ScheduleColumn{mark, "mark|door|door mark|door no|door number|no|#|id|tag|symbol|key|door id"
-                         "|door tag"},
+    ScheduleColumn{mark,
+        "mark|door|door mark|door no|door number|no|#|id|tag|symbol|key|door id"
+        "|door tag"},
     ScheduleColumn{quantity, "qty|quantity|count|no req'd|number required|ea|total"},
-    ScheduleColumn{size, "size|door size|call size|callout|call out|nominal size|slab|slab size"
-                         "|w x h|wxh|width x height|size (w x h)|size (wxh)|size w x h|size wxh"},
+    ScheduleColumn{size,
+        "size|door size|call size|callout|call out|nominal size|slab|slab size"
+        "|w x h|wxh|width x height|size (w x h)|size (wxh)|size w x h|size wxh"},
     ScheduleColumn{width, "width|w|wd|door width|nominal width"},
     ScheduleColumn{height, "height|h|ht|hgt|door height|nominal height"},
     ScheduleColumn{type, "type|door type|operation|description|style|kind|function"},
@@ -66,15 +70,18 @@ constexpr std::array roomColumns{
     ScheduleColumn{size, "size|dimensions|dims|room size|l x w|lxw|w x l|wxl"},
     ScheduleColumn{outline, "walls|outline|wall lengths"},
     ScheduleColumn{perimeter, "perimeter|perim|wall length|total wall length"},
-    ScheduleColumn{ceiling, "ceiling|ceiling height|ceiling ht|clg|clg ht|clg height|ceiling hgt"
-                            "|height|plate"},
+    ScheduleColumn{ceiling,
+        "ceiling|ceiling height|ceiling ht|clg|clg ht|clg height|ceiling hgt"
+        "|height|plate"},
     ScheduleColumn{base, "base|baseboard|base profile|base type"},
     ScheduleColumn{shoe, "shoe|shoe mould|shoe mold|quarter round|shoe profile"},
-    ScheduleColumn{crown, "crown|crown mould|crown mold|crown profile|cornice|crown molding"
-                          "|crown moulding"},
+    ScheduleColumn{crown,
+        "crown|crown mould|crown mold|crown profile|cornice|crown molding"
+        "|crown moulding"},
     ScheduleColumn{chairRail, "chair rail|rail|chair rail profile"},
-    ScheduleColumn{baseBreak, "no base|wall without base|cabinets|cabinet run|base deduct"
-                              "|cabinets and tubs"},
+    ScheduleColumn{baseBreak,
+        "no base|wall without base|cabinets|cabinet run|base deduct"
+        "|cabinets and tubs"},
     ScheduleColumn{closet, "closet|shelving|closet shelving|closet type"},
     ScheduleColumn{closetWidth, "closet width|shelf length|shelf width|shelving width"},
     ScheduleColumn{closetDepth, "closet depth|shelf depth|shelving depth"},

@@ -75,8 +75,8 @@ std::string spokenCount(const ScheduleReading& reading) {
 }
 
 /// One HeaderName for each choice, over an earlier one for the same header.
-void rememberChoices(EditBuilder& edit, const Book& book, IdSource& ids,
-    const ScheduleReading& reading) {
+void rememberChoices(
+    EditBuilder& edit, const Book& book, IdSource& ids, const ScheduleReading& reading) {
     for (const HeaderChoice& choice : reading.choices) {
         HeaderName name;
         name.schedule = word(reading.kind);

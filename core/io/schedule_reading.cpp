@@ -25,8 +25,8 @@ std::vector<std::size_t> filledCells(const CsvRecord& record) {
 }
 
 bool startsLikeNote(std::string_view text) {
-    static constexpr std::array words{"total", "subtotal", "grand total", "notes", "note:", "note ",
-        "end of"};
+    static constexpr std::array words{
+        "total", "subtotal", "grand total", "notes", "note:", "note ", "end of"};
     const std::string folded = foldedText(text);
     return std::ranges::any_of(words, [&](const char* each) { return folded.starts_with(each); });
 }
@@ -123,7 +123,8 @@ private:
         return "opening " + foldedText(opening.mark);
     }
     static std::string keyOf(const Room& room) {
-        return room.mark.empty() ? "name " + foldedText(room.name) : "room " + foldedText(room.mark);
+        return room.mark.empty() ? "name " + foldedText(room.name)
+                                 : "room " + foldedText(room.mark);
     }
 
     void noteMarksOfPlan() {
@@ -146,7 +147,8 @@ private:
             return;
         const ScheduleField field = reader.text(mark).empty() ? name : mark;
         const std::string what(word(field));
-        reader.reject(field, it->second > 0
+        reader.reject(field,
+            it->second > 0
                 ? "Line " + std::to_string(it->second) + " has this " + what + " already."
                 : "The plan has " + std::string(row.opening ? "an opening" : "a room") + " of this "
                     + what + " already.");

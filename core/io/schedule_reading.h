@@ -50,11 +50,11 @@ struct ScheduleReading {
     ScheduleKind kind = ScheduleKind::windows;
     HeaderMap headers;
     std::vector<ScheduleRow> rows;
-    std::vector<Rejection> rejected;        ///< by line; a row may have several
+    std::vector<Rejection> rejected; ///< by line; a row may have several
     std::vector<SkippedLine> skipped;
-    std::vector<std::string> unmapped;      ///< headers that were not understood
-    std::vector<std::string> missing;       ///< columns without which no row can be read
-    std::vector<std::string> remarks;       ///< what was left unset in good rows, each with its line
+    std::vector<std::string> unmapped; ///< headers that were not understood
+    std::vector<std::string> missing;  ///< columns without which no row can be read
+    std::vector<std::string> remarks;  ///< what was left unset in good rows, each with its line
     std::vector<std::string> missingLevels; ///< levels that rows name and the plan lacks
     std::vector<HeaderChoice> choices;      ///< the user's, to be remembered
 

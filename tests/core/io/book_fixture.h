@@ -7,8 +7,8 @@
 
 namespace miterbook {
 
-/// A small book with one opened plan of two levels and two rooms, made by hand so that nothing in it
-/// depends on the starter book.
+/// A small book with one opened plan of two levels and two rooms, made by hand so that nothing in
+/// it depends on the starter book.
 class BookFixture {
 public:
     BookFixture() {
@@ -90,7 +90,8 @@ private:
         return level;
     }
 
-    static Room room(const std::string& mark, const std::string& name, Id<Level> level, int position) {
+    static Room room(
+        const std::string& mark, const std::string& name, Id<Level> level, int position) {
         Room room;
         room.mark = mark;
         room.name = name;

@@ -94,7 +94,8 @@ TEST(CsvTable, RefusesWhatIsNoTable) {
     EXPECT_THAT(refusal(""), HasSubstr("nothing in the file"));
     EXPECT_THAT(refusal("\xEF\xBB\xBF\n\n"), HasSubstr("nothing in the file"));
     EXPECT_THAT(refusal(std::string_view("a,b\n1,\0", 7)), HasSubstr("NUL byte in line 2"));
-    EXPECT_THAT(refusal("a,b\n1,2\n3,\"never closed\n5,6\n"), HasSubstr("Line 3 opens a quote that is never closed"));
+    EXPECT_THAT(refusal("a,b\n1,2\n3,\"never closed\n5,6\n"),
+        HasSubstr("Line 3 opens a quote that is never closed"));
 }
 
 TEST(CsvTable, RefusesAbsurdSizes) {
@@ -122,16 +123,26 @@ TEST(CsvTable, RandomBytesAreReadOrRefusedWithASentence) {
 }
 
 TEST(DecodedText, ReadsTheEncodings) {
-    EXPECT_EQ(*decodedText("35\xC2\xBD"), "35½");                 // UTF-8
-    EXPECT_EQ(*decodedText("\xEF\xBB\xBF" "35\xC2\xBD"), "35½"); // with byte order mark
-    EXPECT_EQ(*decodedText("35\xBD caf\xE9"), "35½ café");        // Latin-1
-    EXPECT_EQ(*decodedText("35\x94 \x96 6\x92"), "35” – 6’");     // Windows-1252, CP1252.TXT [pub]
-    EXPECT_EQ(*decodedText(std::string_view("\xFF\xFE" "3\0005\0", 6)), "35");  // UTF-16, little end
-    EXPECT_EQ(*decodedText(std::string_view("\xFE\xFF" "\0003\0005", 6)), "35"); // big end
+    EXPECT_EQ(*decodedText("35\xC2\xBD"), "35½"); // UTF-8
+    EXPECT_EQ(*decodedText("\xEF\xBB\xBF"
+                           "35\xC2\xBD"),
+        "35½");                                               // with byte order mark
+    EXPECT_EQ(*decodedText("35\xBD caf\xE9"), "35½ café");    // Latin-1
+    EXPECT_EQ(*decodedText("35\x94 \x96 6\x92"), "35” – 6’"); // Windows-1252, CP1252.TXT [pub]
+    EXPECT_EQ(*decodedText(std::string_view("\xFF\xFE"
+                                            "3\0005\0",
+                  6)),
+        "35"); // UTF-16, little end
+    EXPECT_EQ(*decodedText(std::string_view("\xFE\xFF"
+                                            "\0003\0005",
+                  6)),
+        "35"); // big end
 }
 
 TEST(DecodedText, DropsStrayControls) {
-    EXPECT_EQ(*decodedText("a\x01" "b\x7F\tc\r\n"), "ab\tc\r\n");
+    EXPECT_EQ(*decodedText("a\x01"
+                           "b\x7F\tc\r\n"),
+        "ab\tc\r\n");
 }
 
 TEST(DecodedText, FoldsAndTrims) {

@@ -99,7 +99,8 @@ TEST_F(DoorSchedule, AWindowsTrimIsNoDoors) {
 
 TEST_F(DoorSchedule, NeedsMarkAndSize) {
     read("Type,Hand\nprehung,L\n");
-    EXPECT_THAT(reading.missingSentence(), HasSubstr("The schedule of doors has no column for mark"));
+    EXPECT_THAT(
+        reading.missingSentence(), HasSubstr("The schedule of doors has no column for mark"));
 }
 
 } // namespace

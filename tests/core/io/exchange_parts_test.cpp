@@ -23,7 +23,8 @@ TEST(ExactLength, WritesTheShortestExactForm) {
     EXPECT_EQ(exactLengthText(Length::millimetres(902)), "902mm");
     EXPECT_EQ(exactLengthText(Length::tenthsOfMillimetre(9025)), "902.5mm");
     EXPECT_EQ(exactLengthText(Length::nanometres(7)), "7nm");
-    EXPECT_EQ(exactLengthText(Length::millimetres(254)), "10") << "an inch length, not a metric one";
+    EXPECT_EQ(exactLengthText(Length::millimetres(254)), "10")
+        << "an inch length, not a metric one";
 }
 
 TEST(ExactLength, ReadsBackEveryLength) {
@@ -48,7 +49,8 @@ TEST(ExactLength, ReadsTheTradesForms) {
 }
 
 TEST(JsonText, SaysWhereItBreaks) {
-    EXPECT_THAT(readJsonText("{\n  \"a\": 1\n  \"b\": 2\n}").error().sentence, HasSubstr("Line 3, column"));
+    EXPECT_THAT(
+        readJsonText("{\n  \"a\": 1\n  \"b\": 2\n}").error().sentence, HasSubstr("Line 3, column"));
     EXPECT_THAT(readJsonText("").error().sentence, HasSubstr("Line 1, column 1"));
     EXPECT_THAT(readJsonText("{\"a\": 1").error().sentence, HasSubstr("is not JSON"));
     EXPECT_FALSE(readJsonText("{\"a\": 1e999}").ok());
@@ -78,26 +80,30 @@ TEST(JsonText, LaysOutOneRowALine) {
     const Json json = {{"plan", {{"name", "A"}}},
         {"rows", Json::array({{{"mark", "W1"}, {"n", 1}}, {{"mark", "W2"}, {"list", {1, 2}}}})},
         {"none", Json::array()}};
-    EXPECT_EQ(layOutJson(json), "{\n"
-                                "  \"plan\": {\"name\": \"A\"},\n"
-                                "  \"rows\": [\n"
-                                "    {\"mark\": \"W1\", \"n\": 1},\n"
-                                "    {\"mark\": \"W2\", \"list\": [1, 2]}\n"
-                                "  ],\n"
-                                "  \"none\": []\n"
-                                "}\n");
+    EXPECT_EQ(layOutJson(json),
+        "{\n"
+        "  \"plan\": {\"name\": \"A\"},\n"
+        "  \"rows\": [\n"
+        "    {\"mark\": \"W1\", \"n\": 1},\n"
+        "    {\"mark\": \"W2\", \"list\": [1, 2]}\n"
+        "  ],\n"
+        "  \"none\": []\n"
+        "}\n");
 }
 
 TEST(JsonText, BreaksLongRows) {
     const std::string note(70, 'n');
     const Json row = {{"mark", "W1"}, {"size", "36"}, {"note", note}, {"hand", "left"}};
-    EXPECT_EQ(layOutJson({{"rows", Json::array({row})}}), "{\n"
-                                                          "  \"rows\": [\n"
-                                                          "    {\"mark\": \"W1\", \"size\": \"36\",\n"
-                                                          "      \"note\": \"" + note + "\",\n"
-                                                          "      \"hand\": \"left\"}\n"
-                                                          "  ]\n"
-                                                          "}\n");
+    EXPECT_EQ(layOutJson({{"rows", Json::array({row})}}),
+        "{\n"
+        "  \"rows\": [\n"
+        "    {\"mark\": \"W1\", \"size\": \"36\",\n"
+        "      \"note\": \""
+            + note
+            + "\",\n"
+              "      \"hand\": \"left\"}\n"
+              "  ]\n"
+              "}\n");
 }
 
 TEST(JsonText, NoLineIsLongerThanItMustBe) {
@@ -107,7 +113,8 @@ TEST(JsonText, NoLineIsLongerThanItMustBe) {
     const Json json = {{"rows", Json::array({{{"name", "A"}, {"sticks", list}, {"note", "z"}}})}};
     std::string text = layOutJson(json);
     EXPECT_EQ(*readJsonText(text), json);
-    EXPECT_THAT(text, HasSubstr("    {\"name\": \"A\",\n      \"sticks\": [\n        {\"length\": 0, "));
+    EXPECT_THAT(
+        text, HasSubstr("    {\"name\": \"A\",\n      \"sticks\": [\n        {\"length\": 0, "));
     for (std::size_t end = 0; (end = text.find('\n')) != std::string::npos; text.erase(0, end + 1))
         EXPECT_LE(end, 100U);
 }
@@ -166,7 +173,8 @@ TEST(ExchangeForm, ReadsNumbersAsPeopleWriteThem) {
     EXPECT_FALSE(ExchangeForm<bool>::read(1, refs).ok());
     EXPECT_FALSE(ExchangeForm<std::string>::read("a\x01", refs).ok());
     EXPECT_FALSE(ExchangeForm<Length>::read(Json::array(), refs).ok());
-    EXPECT_THAT(ExchangeForm<Hand>::read("up", refs).error().sentence, HasSubstr("none, left, right"));
+    EXPECT_THAT(
+        ExchangeForm<Hand>::read("up", refs).error().sentence, HasSubstr("none, left, right"));
 }
 
 TEST(ExchangeForm, EveryAngleComesBack) {

@@ -57,7 +57,8 @@ TEST(HeaderMap, EveryFieldHasItsWord) {
 }
 
 TEST(HeaderMap, ReadsTheUnitInAHeader) {
-    const auto found = map(ScheduleKind::windows, "Mark,Width (mm),Height [in],Sill FT,wall_thickness cm");
+    const auto found = map(
+        ScheduleKind::windows, "Mark,Width (mm),Height [in],Sill FT,wall_thickness cm");
     EXPECT_THAT(found.fields(), ElementsAre(mark, width, height, sill, wallThickness));
     EXPECT_EQ(found.headers[1].unit, HeaderUnit::millimetres);
     EXPECT_EQ(found.headers[2].unit, HeaderUnit::inches);
@@ -103,8 +104,8 @@ TEST(HeaderMap, TheUserWinsOverTheShop) {
 }
 
 TEST(HeaderMap, AColumnCanBeLeftOut) {
-    const auto found
-        = map(ScheduleKind::windows, "Mark,Size,Type", remembers("type", ""), {{"Size", {}}});
+    const auto found = map(
+        ScheduleKind::windows, "Mark,Size,Type", remembers("type", ""), {{"Size", {}}});
     EXPECT_THAT(found.fields(), ElementsAre(mark));
     EXPECT_TRUE(found.headers[1].leftOut);
     EXPECT_TRUE(found.headers[2].leftOut);

@@ -21,7 +21,8 @@ std::string refusedSticks(std::string_view text) {
 }
 
 TEST(PackLists, ReadsPieces) {
-    const auto pieces = readPieces("length,count,label\n42 7/8,2,W1 head\n5'6 7/8\",2,W1 leg\n902mm,1,\n");
+    const auto pieces = readPieces(
+        "length,count,label\n42 7/8,2,W1 head\n5'6 7/8\",2,W1 leg\n902mm,1,\n");
     ASSERT_TRUE(pieces.ok());
     ASSERT_EQ(pieces->size(), 3U);
     EXPECT_EQ((*pieces)[0], (PackPiece{Length::sixteenths(686), 2, "W1 head"}));

@@ -11,7 +11,8 @@
 
 namespace miterbook {
 
-/// Compares two plans field by field, ids aside: written without any of the exchange text's own code.
+/// Compares two plans field by field, ids aside: written without any of the exchange text's own
+/// code.
 class PlanCompare {
 public:
     PlanCompare(const Book& a, Id<Plan> planA, const Book& b, Id<Plan> planB)
@@ -94,7 +95,8 @@ private:
     template <class Row>
     void compare(const Row& a, const Row& b) {
         forEachField<Row>([&](const auto& field) {
-            if (field.name != "id" && field.name != "plan" && !same(a.*field.member, b.*field.member))
+            if (field.name != "id" && field.name != "plan"
+                && !same(a.*field.member, b.*field.member))
                 say(std::string(Describe<Row>::table) + " " + std::string(field.name));
         });
     }

@@ -34,11 +34,13 @@ TEST(PlanTextErrors, SayWhatTheFileIs) {
     EXPECT_EQ(refused("[1, 2]").fault, Fault::notOurs);
     EXPECT_EQ(refused(R"({"name": "x"})").fault, Fault::notOurs);
     EXPECT_EQ(refused(R"({"miterbook": "book", "version": 1})").fault, Fault::notOurs);
-    EXPECT_THAT(refused(R"({"miterbook": "plan"})").sentence, HasSubstr("does not say its version"));
+    EXPECT_THAT(
+        refused(R"({"miterbook": "plan"})").sentence, HasSubstr("does not say its version"));
     const Error newer = refused(R"({"miterbook": "plan", "version": 2, "new key": 1})");
     EXPECT_EQ(newer.fault, Fault::notOurs);
     EXPECT_THAT(newer.sentence, HasSubstr("newer program (version 2"));
-    EXPECT_THAT(refused(R"({"miterbook": "plan", "version": 1})").sentence, HasSubstr("no \"plan\""));
+    EXPECT_THAT(
+        refused(R"({"miterbook": "plan", "version": 1})").sentence, HasSubstr("no \"plan\""));
     EXPECT_THAT(refused(R"({"miterbook": "plan", "version": 1, "plan": {}})").sentence,
         HasSubstr("a name is needed"));
 }
@@ -53,13 +55,16 @@ TEST(PlanTextErrors, SayThePlace) {
         HasSubstr("openings[2] W4: width: \"36 1/0\" divides by zero"));
     EXPECT_THAT(sentence(R"("openings": [{"kind": "barn door"}])"),
         HasSubstr("openings[1]: kind: \"barn door\" is none of window, prehung door"));
-    EXPECT_THAT(sentence(R"("options": [{"name": "Loft", "rooms": [{"name": "Den", "walls": "12', x'"}]}])"),
+    EXPECT_THAT(
+        sentence(
+            R"("options": [{"name": "Loft", "rooms": [{"name": "Den", "walls": "12', x'"}]}])"),
         HasSubstr("options[1] Loft: rooms[1] Den: walls: Wall 2"));
     EXPECT_THAT(sentence(R"("rooms": [{"walls": [{"length": "12"}, {"corner": "round"}]}])"),
         HasSubstr("rooms[1]: walls: wall 2: corner: \"round\" is none of inside"));
     EXPECT_THAT(sentence(R"("stairs": [{"name": "S", "risers": "many"}])"),
         HasSubstr("stairs[1] S: risers: a whole number"));
-    EXPECT_THAT(sentence(R"("levels": [{"name": "M", "upper": 1}])"), HasSubstr("upper: true or false"));
+    EXPECT_THAT(
+        sentence(R"("levels": [{"name": "M", "upper": 1}])"), HasSubstr("upper: true or false"));
     EXPECT_THAT(sentence(R"("profiles": [{"name": "X", "width": "2", "thickness": "1",
         "sticks": [{"length": "96", "price": "free"}]}])"),
         HasSubstr("profiles[1] X: sticks[1]: price"));
@@ -71,8 +76,10 @@ TEST(PlanTextErrors, SayWhatMeansNothing) {
         "rooms[1] Den: \"colour\" means nothing here.");
     EXPECT_THAT(sentence(R"("rooms": [{"id": 4}])"), HasSubstr("\"id\" means nothing"));
     EXPECT_THAT(sentence(R"("rooms": [{"plan": "P"}])"), HasSubstr("\"plan\" means nothing"));
-    EXPECT_THAT(sentence(R"("options": [{"name": "O", "kind": "elevation"}])"), HasSubstr("\"kind\""));
-    EXPECT_THAT(sentence(R"("rooms": [{"name": "Den", "name": "Bar"}])"), HasSubstr("stands twice"));
+    EXPECT_THAT(
+        sentence(R"("options": [{"name": "O", "kind": "elevation"}])"), HasSubstr("\"kind\""));
+    EXPECT_THAT(
+        sentence(R"("rooms": [{"name": "Den", "name": "Bar"}])"), HasSubstr("stands twice"));
     EXPECT_THAT(sentence(R"("builder": {"nmae": "x"})"), HasSubstr("builder: \"nmae\""));
 }
 
@@ -91,19 +98,24 @@ TEST(PlanTextErrors, SayWhatIsNotThere) {
     EXPECT_THAT(sentence(R"("openings": [{"room": "#1"}])"), HasSubstr("no \"#1\" in the file"));
     EXPECT_THAT(sentence(R"("options": [{"name": "O", "openings": [{"changes": "W9"}]}])"),
         HasSubstr("options[1] O: openings[1] W9: changes: there is none called \"W9\""));
-    EXPECT_THAT(sentence(R"("openings": [{"casing": "No such casing"}])"), HasSubstr("casing: there is none"));
+    EXPECT_THAT(sentence(R"("openings": [{"casing": "No such casing"}])"),
+        HasSubstr("casing: there is none"));
 }
 
 TEST(PlanTextErrors, SayWhatIsAbsurd) {
-    EXPECT_THAT(sentence(R"("openings": [{"mark": "W1", "count": 0}])"), HasSubstr("openings[1] W1: W1"));
+    EXPECT_THAT(
+        sentence(R"("openings": [{"mark": "W1", "count": 0}])"), HasSubstr("openings[1] W1: W1"));
     EXPECT_THAT(sentence(R"("openings": [{"mark": "W1", "width": "401'"}])"), HasSubstr("300 ft"));
-    EXPECT_THAT(sentence(R"("levels": [{"name": "M", "ceiling": "200'"}])"), HasSubstr("levels[1] M"));
-    EXPECT_THAT(sentence(R"("closets": [{"name": "C", "count": 9999}])"), HasSubstr("closets[1] C"));
+    EXPECT_THAT(
+        sentence(R"("levels": [{"name": "M", "ceiling": "200'"}])"), HasSubstr("levels[1] M"));
+    EXPECT_THAT(
+        sentence(R"("closets": [{"name": "C", "count": 9999}])"), HasSubstr("closets[1] C"));
     EXPECT_THAT(sentence(R"("options": [{"note": "x"}])"), HasSubstr("has no name"));
     EXPECT_THAT(sentence(R"("options": [{"name": "x", "swaps": [{}]}])"), HasSubstr("swaps[1]"));
     EXPECT_THAT(sentence(R"("profiles": [{"name": "X"}])"), HasSubstr("profiles[1] X"));
     EXPECT_THAT(sentence(R"("profiles": [{"name": "X", "width": 2, "thickness": 1},
-        {"name": "X", "width": 2, "thickness": 1}])"), HasSubstr("twice"));
+        {"name": "X", "width": 2, "thickness": 1}])"),
+        HasSubstr("twice"));
 }
 
 TEST(PlanTextErrors, ProfilesOfTheBookMayBeNamed) {

@@ -151,10 +151,12 @@ TEST(PlanText, IsReadByPeople) {
     window.height = Length::inches(48);
     from.put(window);
     const std::string text = writePlanText(from.book, from.plan);
-    EXPECT_THAT(text, HasSubstr("\n    {\"mark\": \"W1\", \"level\": \"Main\", \"room\": \"101\", "
-                                "\"width\": \"35 1/2\", \"height\": \"60\"}\n"));
-    EXPECT_THAT(text, HasSubstr("\n    {\"name\": \"B\", \"openings\": [{\"changes\": \"W1\", "
-                                "\"height\": \"48\"}]}\n"));
+    EXPECT_THAT(text,
+        HasSubstr("\n    {\"mark\": \"W1\", \"level\": \"Main\", \"room\": \"Kitchen\", "
+                  "\"width\": \"35 1/2\", \"height\": \"60\"}\n"));
+    EXPECT_THAT(text,
+        HasSubstr("\n    {\"name\": \"B\", \"openings\": [{\"changes\": \"W1\", "
+                  "\"height\": \"48\"}]}\n"));
     EXPECT_THAT(text, HasSubstr("\"walls\": \"10' x 10'\""));
     EXPECT_THAT(text, Not(HasSubstr("position")));
 }
@@ -177,12 +179,13 @@ TEST(PlanText, PositionsFollowTheFile) {
     OtherBook to;
     const Id<Plan> plan = to.bring(R"({"miterbook": "plan", "version": 1, "plan": {"name": "P"},
         "rooms": [{"name": "a"}, {"name": "b", "position": 7}, {"name": "c"}],
-        "options": [{"name": "o", "rooms": [{"name": "d"}, {"changes": "b", "note": "n"}, {"name": "e"}]}]})");
+        "options": [{"name": "o", "rooms": [
+            {"name": "d"}, {"changes": "b", "note": "n"}, {"name": "e"}]}]})");
     std::map<std::string, int> positions;
     for (const auto& [id, room] : to.book.sheet(plan).of<Room>())
         positions[room.name + room.note] = room.position;
-    EXPECT_EQ(positions, (std::map<std::string, int>{
-                             {"a", 1}, {"b", 7}, {"c", 8}, {"d", 9}, {"e", 10}, {"bn", 7}}));
+    EXPECT_EQ(positions,
+        (std::map<std::string, int>{{"a", 1}, {"b", 7}, {"c", 8}, {"d", 9}, {"e", 10}, {"bn", 7}}));
 }
 
 } // namespace

@@ -18,8 +18,8 @@ Length RandomPlan::length(Length least, Length most) {
 }
 
 std::string RandomPlan::name() {
-    static const char* names[]{"A", "B", "W1", "W1", "101", "#2", "Bath", "Große Küche", "a \"b\"\\",
-        "x\ny", "", "Main"};
+    static const char* names[]{
+        "A", "B", "W1", "W1", "101", "#2", "Bath", "Große Küche", "a \"b\"\\", "x\ny", "", "Main"};
     std::string made = names[below(std::size(names))];
     return chance(2) ? made + std::to_string(below(30)) : made;
 }
@@ -278,8 +278,8 @@ Id<Plan> RandomPlan::make() {
     plan.id = m_plan = m_fixture.ids.next<Plan>();
     plan.name = "Plan " + std::to_string(plan.id.value());
     plan.floorArea = static_cast<int>(below(9000));
-    for (Id<Profile> Plan::*use : {&Plan::windowCasing, &Plan::doorCasing, &Plan::stool, &Plan::jamb,
-             &Plan::base, &Plan::shoe, &Plan::crown})
+    for (Id<Profile> Plan::*use : {&Plan::windowCasing, &Plan::doorCasing, &Plan::stool,
+             &Plan::jamb, &Plan::base, &Plan::shoe, &Plan::crown})
         plan.*use = profile();
     plan.note = note();
     m_fixture.book.jobs.of<Plan>().put(plan);

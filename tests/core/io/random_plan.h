@@ -9,8 +9,8 @@
 
 namespace miterbook {
 
-/// Makes plans that use every kind of row and field, within what the checks of rows allow: names that
-/// repeat, are empty or look like places, lengths of every grain, differences of differences.
+/// Makes plans that use every kind of row and field, within what the checks of rows allow: names
+/// that repeat, are empty or look like places, lengths of every grain, differences of differences.
 class RandomPlan {
 public:
     RandomPlan(BookFixture& fixture, unsigned seed)

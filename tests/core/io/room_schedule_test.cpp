@@ -22,8 +22,9 @@ protected:
 };
 
 TEST_F(RoomSchedule, ReadsAPlainRow) {
-    const auto den = room("No,Name,Level,Length,Width,Ceiling,Base,Shoe,Crown,Chair rail,Cabinets,Notes\n"
-                          "102,Den,Main,14'6,12',9',Low base,none,Spring crown,chair rail,4',oak floor\n");
+    const auto den = room(
+        "No,Name,Level,Length,Width,Ceiling,Base,Shoe,Crown,Chair rail,Cabinets,Notes\n"
+        "102,Den,Main,14'6,12',9',Low base,none,Spring crown,chair rail,4',oak floor\n");
     EXPECT_EQ(den.mark, "102");
     EXPECT_EQ(den.name, "Den");
     EXPECT_EQ(den.level, main);
@@ -93,7 +94,8 @@ TEST_F(RoomSchedule, RejectsTwins) {
 }
 
 TEST_F(RoomSchedule, MakesClosets) {
-    const auto made = row("Name,Size,Shelving,Shelf depth\nPrimary closet,5' x 8',Rod & shelf,14\n");
+    const auto made = row(
+        "Name,Size,Shelving,Shelf depth\nPrimary closet,5' x 8',Rod & shelf,14\n");
     ASSERT_TRUE(made.closet);
     EXPECT_EQ(made.room->use, RoomUse::closet);
     EXPECT_EQ(made.closet->kind, ClosetKind::shelfAndRod);
@@ -110,7 +112,8 @@ TEST_F(RoomSchedule, CountsShelves) {
     EXPECT_EQ(made.closet->shelves, 5);
     EXPECT_EQ(made.closet->width, Length::feet(3));
     EXPECT_FALSE(made.closet->rod);
-    EXPECT_THAT(rejectedAt("Name,Size,Closet\nLinen,2' x 3',shelves\n"), HasSubstr("How many shelves"));
+    EXPECT_THAT(
+        rejectedAt("Name,Size,Closet\nLinen,2' x 3',shelves\n"), HasSubstr("How many shelves"));
     EXPECT_EQ(row("Name,Size,Closet,Shelves\nLinen,2' x 3',shelves,4\n").closet->shelves, 4);
     EXPECT_THAT(rejectedAt("Name,Size,Closet\nHall,4' x 6',double rod\n"), HasSubstr("How wide"));
     EXPECT_THAT(rejectedAt("Name,Size,Closet\nHall,4' x 6',hooks\n"), HasSubstr("is no shelving"));

@@ -81,7 +81,8 @@ TEST_P(SampleJob, HasSoundVariants) {
     std::vector<Id<Variant>> all;
     for (const auto& [id, variant] : m_book.sheet(plan).of<Variant>()) {
         const WholePlan whole = wholePlan(*m_book.plan(plan), m_book.sheet(plan), {{}, {id}});
-        EXPECT_TRUE(whole.remarks.empty() || variant.kind == VariantKind::elevation) << variant.name;
+        EXPECT_TRUE(whole.remarks.empty() || variant.kind == VariantKind::elevation)
+            << variant.name;
     }
     EXPECT_GE(m_book.sheet(plan).of<Variant>().size(), 2U);
 }
@@ -159,7 +160,8 @@ TEST(SampleJobs, ThePackListsAreRead) {
 
 TEST(FileBytes, SayWhatCannotBeRead) {
     EXPECT_EQ(readFileBytes("/nowhere/at/all.csv").error().fault, Fault::storage);
-    EXPECT_THAT(readFileBytes("/nowhere/at/all.csv").error().sentence, HasSubstr("/nowhere/at/all.csv"));
+    EXPECT_THAT(
+        readFileBytes("/nowhere/at/all.csv").error().sentence, HasSubstr("/nowhere/at/all.csv"));
     EXPECT_THAT(readFileBytes("/").error().sentence, HasSubstr("is a folder"));
     EXPECT_EQ(fileName("/a/b/windows.csv"), "windows.csv");
 }

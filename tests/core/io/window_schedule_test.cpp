@@ -38,8 +38,8 @@ TEST_F(WindowSchedule, ReadsAPlainRow) {
 }
 
 TEST_F(WindowSchedule, ReadsEverySizeForm) {
-    for (const char* size : {"3050", "36x60", "36 x 60", "36\" x 60\"", "3'0\" x 5'0\"", "3-0 x 5-0",
-             "3’0” × 5’0”"}) {
+    for (const char* size :
+        {"3050", "36x60", "36 x 60", "36\" x 60\"", "3'0\" x 5'0\"", "3-0 x 5-0", "3’0” × 5’0”"}) {
         const auto opening = one(std::string("Mark;Size;Qty\nW1;") + size + ";1\n");
         EXPECT_EQ(opening.width, Length::inches(36)) << size;
         EXPECT_EQ(opening.height, Length::inches(60)) << size;
@@ -70,8 +70,7 @@ TEST_F(WindowSchedule, ReadsArches) {
     const auto round = one("Mark,Size,Type\nW1,36x60,half-round\n");
     EXPECT_EQ(round.rise, Length::inches(18));
     EXPECT_THAT(rejectedAt("Mark,Size,Type\nW1,36x60,arch\n"), HasSubstr("needs its rise"));
-    EXPECT_THAT(
-        rejectedAt("Mark,Size,Rise\nW1,36x60,19\n"), HasSubstr("at most half its width"));
+    EXPECT_THAT(rejectedAt("Mark,Size,Rise\nW1,36x60,19\n"), HasSubstr("at most half its width"));
     EXPECT_THAT(rejectedAt("Mark,Size,Type\nW1,36x18,half round\n"), HasSubstr("over all"));
 }
 
@@ -126,8 +125,10 @@ TEST_F(WindowSchedule, RejectsAbsurdSizes) {
 }
 
 TEST_F(WindowSchedule, RejectsUnknownWords) {
-    EXPECT_THAT(rejectedAt("Mark,Size,Trim\nW1,3050,fancy\n"), HasSubstr("\"fancy\" is no trim style"));
-    EXPECT_THAT(rejectedAt("Mark,Size,Casing\nW1,3050,oak 9\n"), HasSubstr("no one casing profile"));
+    EXPECT_THAT(
+        rejectedAt("Mark,Size,Trim\nW1,3050,fancy\n"), HasSubstr("\"fancy\" is no trim style"));
+    EXPECT_THAT(
+        rejectedAt("Mark,Size,Casing\nW1,3050,oak 9\n"), HasSubstr("no one casing profile"));
     EXPECT_THAT(rejectedAt("Mark,Size,Casing\nW1,3050,casing\n"), HasSubstr("no one casing"))
         << "two profiles hold that word";
     EXPECT_EQ(one("Mark,Size,Casing\nW1,3050,flat\n").casing, profile("Flat casing"));
@@ -137,7 +138,8 @@ TEST_F(WindowSchedule, RejectsASecondOfTheSameMark) {
     Opening present;
     present.mark = "w9";
     put(present);
-    EXPECT_THAT(rejectedAt("Mark,Size\nW9,3050\n"), HasSubstr("The plan has an opening of this mark already"));
+    EXPECT_THAT(rejectedAt("Mark,Size\nW9,3050\n"),
+        HasSubstr("The plan has an opening of this mark already"));
     read("Mark,Size\nW1,3050\nW2,3050\nw1,2030\n");
     EXPECT_EQ(reading.rows.size(), 2U);
     EXPECT_THAT(reading.rejected[0].reason, HasSubstr("Line 2 has this mark"));
@@ -174,8 +176,7 @@ TEST_F(WindowSchedule, SkipsWhatIsNoRow) {
 }
 
 TEST_F(WindowSchedule, ALoneMarkIsARowWithoutASize) {
-    EXPECT_EQ(rejectedAt("Mark,Size,Room\nW7,,\n"),
-        "line 2, Size, \"\": A width is needed.");
+    EXPECT_EQ(rejectedAt("Mark,Size,Room\nW7,,\n"), "line 2, Size, \"\": A width is needed.");
 }
 
 TEST_F(WindowSchedule, LeavesUnknownRoomsAndLevelsUnset) {
@@ -186,8 +187,9 @@ TEST_F(WindowSchedule, LeavesUnknownRoomsAndLevelsUnset) {
     EXPECT_EQ(reading.rows[1].opening->room, kitchen);
     EXPECT_EQ(reading.rows[2].opening->level, upper);
     EXPECT_THAT(reading.missingLevels, ElementsAre("Loft"));
-    EXPECT_THAT(reading.remarks, ElementsAre("line 2, W1: the plan has no one level \"Loft\"; left without it.",
-        "line 2, W1: the plan has no one room \"Den\"; left without it."));
+    EXPECT_THAT(reading.remarks,
+        ElementsAre("line 2, W1: the plan has no one level \"Loft\"; left without it.",
+            "line 2, W1: the plan has no one room \"Den\"; left without it."));
 }
 
 TEST_F(WindowSchedule, SaysNothingOfRejectedRowsInRemarks) {
@@ -199,9 +201,10 @@ TEST_F(WindowSchedule, SaysNothingOfRejectedRowsInRemarks) {
 TEST_F(WindowSchedule, SaysWhichColumnsAreMissing) {
     read("Width,Glass\n36,clear\n");
     EXPECT_TRUE(reading.rows.empty());
-    EXPECT_EQ(reading.missingSentence(), "The schedule of windows has no column for mark and none for "
-                                         "size (or width and height); its columns are \"Width\", "
-                                         "\"Glass\".");
+    EXPECT_EQ(reading.missingSentence(),
+        "The schedule of windows has no column for mark and none for "
+        "size (or width and height); its columns are \"Width\", "
+        "\"Glass\".");
     EXPECT_THAT(reading.unmapped, ElementsAre("Glass"));
 }
 
@@ -211,7 +214,8 @@ TEST_F(WindowSchedule, ReadsTheDialects) {
     const auto latin = one("Mark;Qty;Size;Room\rW1;1;36\xBD x 60;caf\xE9\r");
     EXPECT_EQ(latin.width, Length::sixteenths(584));
     EXPECT_THAT(reading.remarks[0], HasSubstr("café"));
-    const auto quoted = one("\"Mark\",\"Size\",\"Notes\"\n\"W1\",\"3'0\"\" x 5'0\"\"\",\"first\nsecond\"\n");
+    const auto quoted = one(
+        "\"Mark\",\"Size\",\"Notes\"\n\"W1\",\"3'0\"\" x 5'0\"\"\",\"first\nsecond\"\n");
     EXPECT_EQ(quoted.width, Length::feet(3));
     EXPECT_EQ(quoted.note, "first second");
 }
