@@ -4,6 +4,7 @@
 #include "packing/wide.h"
 
 #include <algorithm>
+#include <functional>
 
 namespace miterbook::packing {
 
@@ -11,10 +12,6 @@ Remaining::Remaining(const Instance& instance)
     : demand(instance.demand()) {
     for (const Bin& bin : instance.bins())
         available.push_back(bin.available);
-}
-
-bool Remaining::done() const {
-    return std::all_of(demand.begin(), demand.end(), [](std::int64_t d) { return d == 0; });
 }
 
 std::int64_t Remaining::repeats(const Column& column) const {
@@ -66,18 +63,15 @@ std::optional<Column> bestOffer(
     return std::move(best->column);
 }
 
-// The cheapest single stick that takes everything that is left.
-std::optional<Column> lastStick(const Instance& instance, const Remaining& remaining) {
+// The cheapest single stick that takes everything that is left, which is so wide.
+std::optional<Column> lastStick(
+    const Instance& instance, const Remaining& remaining, std::int64_t width) {
+    if (width > instance.longestCapacity())
+        return std::nullopt;
     Column all;
-    std::int64_t width = 0;
-    for (std::size_t kind = 0; kind < remaining.demand.size(); ++kind) {
-        if (remaining.demand[kind] == 0)
-            continue;
-        all.cuts.emplace_back(static_cast<int>(kind), remaining.demand[kind]);
-        width += instance.widths()[kind] * remaining.demand[kind];
-        if (width > instance.longestCapacity())
-            return std::nullopt;
-    }
+    for (std::size_t kind = 0; kind < remaining.demand.size(); ++kind)
+        if (remaining.demand[kind] > 0)
+            all.cuts.emplace_back(static_cast<int>(kind), remaining.demand[kind]);
     std::optional<Column> best;
     for (std::size_t bin = 0; bin < instance.bins().size(); ++bin) {
         if (remaining.available[bin] == 0 || instance.bins()[bin].capacity < width)
@@ -94,21 +88,24 @@ std::optional<Column> lastStick(const Instance& instance, const Remaining& remai
 
 Packing fillGreedily(const Instance& instance, Remaining remaining, Filler& filler) {
     Packing packing;
-    while (!remaining.done() && filler.prepare(remaining)) {
+    std::int64_t width = 0; // of all that is left
+    for (std::size_t kind = 0; kind < remaining.demand.size(); ++kind)
+        width += remaining.demand[kind] * instance.widths()[kind];
+    while (width > 0 && filler.prepare(remaining)) {
         std::optional<Column> column = bestOffer(instance, remaining, filler);
         if (!column)
             break;
-        if (auto last = lastStick(instance, remaining);
+        if (auto last = lastStick(instance, remaining, width);
             last && last->cost >= column->cost && instance.width(*column) < instance.width(*last))
             column = std::move(last);
         const std::int64_t times = std::max<std::int64_t>(remaining.repeats(*column), 1);
         remaining.take(*column, times);
+        width -= instance.width(*column) * times;
         packing.cost += column->cost * times;
         packing.columns.emplace_back(std::move(*column), times);
     }
     packing.missing = remaining.demand;
-    for (std::size_t kind = 0; kind < remaining.demand.size(); ++kind)
-        packing.missingWidth += remaining.demand[kind] * instance.widths()[kind];
+    packing.missingWidth = width;
     return packing;
 }
 
@@ -117,16 +114,35 @@ bool LargestFirst::prepare(const Remaining& remaining) {
     return true;
 }
 
+// Demands only fall, so what has been skipped once is skipped for good.
+std::size_t LargestFirst::wanted(std::size_t kind) {
+    const Counts& demand = m_remaining->demand;
+    std::size_t end = kind;
+    while (end < demand.size() && demand[end] == 0)
+        end = std::max(m_next[end], end + 1);
+    while (kind < end) {
+        const std::size_t next = std::max(m_next[kind], kind + 1);
+        m_next[kind] = end;
+        kind = next;
+    }
+    return end;
+}
+
 Column LargestFirst::fill(std::size_t bin) {
     Column column{bin, {}, 0};
     std::int64_t left = m_instance.bins()[bin].capacity;
     const Counts& widths = m_instance.widths();
-    for (std::size_t kind = 0; kind < widths.size() && left >= widths.back(); ++kind) {
-        const std::int64_t count = std::min(m_remaining->demand[kind], left / widths[kind]);
-        if (count <= 0)
+    for (std::size_t kind = wanted(0); kind < widths.size();) {
+        if (widths[kind] > left) { // on to the first that fits
+            const auto from = widths.begin() + static_cast<std::ptrdiff_t>(kind);
+            const auto fits = std::lower_bound(from, widths.end(), left, std::greater());
+            kind = wanted(static_cast<std::size_t>(fits - widths.begin()));
             continue;
+        }
+        const std::int64_t count = std::min(m_remaining->demand[kind], left / widths[kind]);
         column.cuts.emplace_back(static_cast<int>(kind), count);
         left -= count * widths[kind];
+        kind = wanted(kind + 1);
     }
     column.cost = m_instance.cost(bin, m_instance.bins()[bin].capacity - left);
     return column;

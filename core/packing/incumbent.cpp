@@ -10,9 +10,9 @@ namespace miterbook::packing {
 namespace {
 
 std::int64_t longestRemainder(const Instance& instance, const Packing& packing) {
-    std::int64_t longest = 0;
+    std::int64_t longest = std::numeric_limits<std::int64_t>::min();
     for (const auto& [column, times] : packing.columns)
-        longest = std::max(longest, instance.bins()[column.bin].capacity - instance.width(column));
+        longest = std::max(longest, instance.remainder(column));
     return longest;
 }
 

@@ -104,4 +104,9 @@ std::int64_t Instance::width(const Column& column) const {
     return sum;
 }
 
+std::int64_t Instance::remainder(const Column& column) const {
+    return m_problem->sticks[m_bins[column.bin].origin].length - m_problem->trim
+        - width(column) * m_factor;
+}
+
 } // namespace miterbook::packing

@@ -54,6 +54,8 @@ public:
     // Cents for a stick of this kind with pieces of this total width cut from it.
     std::int64_t cost(std::size_t bin, std::int64_t usedWidth) const;
     std::int64_t width(const Column& column) const;
+    // What is left of its stick, in the caller's units; one kerf below zero when it ends flush.
+    std::int64_t remainder(const Column& column) const;
     Plan plan(const Packing& packing) const;
 
 private:

@@ -41,20 +41,29 @@ StickLimits Search::rootLimits() const {
     return limits;
 }
 
-void Search::run() {
+bool Search::bound() {
     const StickLimits limits = rootLimits();
     m_master.ask(m_instance.demand(), limits, {});
     const auto outcome = m_master.solve(m_incumbent.cutoff(), m_budget);
     m_incumbent.raiseBound(m_master.bound());
     if (outcome == Master::Outcome::stopped)
         m_dive.round(limits);
-    if (outcome != Master::Outcome::solved)
-        return;
     m_rootDuals = m_master.duals();
     m_rootObjective = m_master.objective();
+    return outcome == Master::Outcome::solved;
+}
+
+bool Search::dive() {
+    if (!bound())
+        return false;
+    const StickLimits limits = rootLimits();
     for (int d = 0; d < 2 && !m_incumbent.proven() && !m_budget.exhausted(); ++d)
         m_dive.run(limits, d);
-    if (m_incumbent.complete() && !m_incumbent.proven() && !m_budget.exhausted())
+    return true;
+}
+
+void Search::run() {
+    if (dive() && m_incumbent.complete() && !m_incumbent.proven() && !m_budget.exhausted())
         branch();
 }
 

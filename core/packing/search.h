@@ -14,6 +14,10 @@ class Search {
 public:
     Search(const Instance& instance, Incumbent& incumbent, Budget& budget);
     void run();
+    // Parts of it: the bound of the linear program; that and plans rounded from it. False when
+    // the program was not solved.
+    bool bound();
+    bool dive();
 
 private:
     struct Node {

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
 
 namespace miterbook::packing {
 
@@ -71,7 +72,112 @@ private:
     std::map<std::pair<unsigned, std::vector<std::int64_t>>, std::int64_t> m_known;
 };
 
+// One stick as it is cut: which, and the lengths in order.
+using Cut = std::pair<std::size_t, std::vector<std::int64_t>>;
+
+std::int64_t remainder(const Problem& problem, const Cut& cut) {
+    std::int64_t left = problem.sticks[cut.first].length - problem.trim;
+    for (const std::int64_t length : cut.second)
+        left -= length + problem.kerf;
+    return left;
+}
+
+std::int64_t priceOf(const Problem& problem, const Cut& cut) {
+    const std::int64_t left = remainder(problem, cut);
+    const Salvage& salvage = problem.salvage;
+    const std::int64_t price = problem.sticks[cut.first].price;
+    if (left <= 0 || left < salvage.shortest)
+        return price;
+    return price - std::min(price, left * salvage.cents / salvage.perLength);
+}
+
+Tidy tidinessOf(const Problem& problem, const std::vector<Cut>& cuts) {
+    Tidy tidy{std::set<Cut>(cuts.begin(), cuts.end()).size(), remainder(problem, cuts.front())};
+    for (const Cut& cut : cuts)
+        tidy.longest = std::max(tidy.longest, remainder(problem, cut));
+    return tidy;
+}
+
+// Every way of spending so much: each piece joins a stick begun before or begins one.
+class EveryWay {
+public:
+    EveryWay(const Problem& problem, std::int64_t cost)
+        : m_problem(problem)
+        , m_cost(cost)
+        , m_used(problem.sticks.size(), 0) {
+        for (const Piece& piece : problem.pieces)
+            m_lengths.insert(
+                m_lengths.end(), static_cast<std::size_t>(piece.count), piece.length);
+    }
+
+    Tidy best() {
+        place(0);
+        return m_best;
+    }
+
+private:
+    void place(std::size_t at) {
+        if (at == m_lengths.size())
+            return judge();
+        for (std::size_t stick = 0; stick < m_cuts.size(); ++stick) {
+            m_cuts[stick].second.push_back(m_lengths[at]);
+            if (remainder(m_problem, m_cuts[stick]) >= -m_problem.kerf)
+                place(at + 1);
+            m_cuts[stick].second.pop_back();
+        }
+        for (std::size_t s = 0; s < m_problem.sticks.size(); ++s) {
+            const auto& available = m_problem.sticks[s].available;
+            m_cuts.push_back({s, {m_lengths[at]}});
+            ++m_used[s];
+            if (remainder(m_problem, m_cuts.back()) >= -m_problem.kerf
+                && (!available || m_used[s] <= *available))
+                place(at + 1);
+            --m_used[s];
+            m_cuts.pop_back();
+        }
+    }
+
+    void judge() {
+        std::int64_t cost = 0;
+        for (const Cut& cut : m_cuts)
+            cost += priceOf(m_problem, cut);
+        if (cost != m_cost)
+            return;
+        std::vector<Cut> cuts = m_cuts;
+        for (Cut& cut : cuts)
+            std::sort(cut.second.begin(), cut.second.end());
+        const Tidy tidy = tidinessOf(m_problem, cuts);
+        if (m_best.patterns == 0 || tidy.patterns < m_best.patterns
+            || (tidy.patterns == m_best.patterns && tidy.longest > m_best.longest))
+            m_best = tidy;
+    }
+
+    const Problem& m_problem;
+    std::int64_t m_cost;
+    std::vector<std::int64_t> m_lengths;
+    std::vector<std::int64_t> m_used;
+    std::vector<Cut> m_cuts;
+    Tidy m_best;
+};
+
 } // namespace
+
+Tidy tidiest(const Problem& problem, std::int64_t cost) {
+    return EveryWay(problem, cost).best();
+}
+
+Tidy tidiness(const Problem& problem, const Plan& plan) {
+    std::vector<Cut> cuts;
+    for (const Pattern& pattern : plan.patterns) {
+        Cut cut{pattern.stick, {}};
+        for (const Share& share : pattern.shares)
+            cut.second.insert(cut.second.end(), static_cast<std::size_t>(share.count),
+                problem.pieces[share.piece].length);
+        std::sort(cut.second.begin(), cut.second.end());
+        cuts.push_back(std::move(cut));
+    }
+    return tidinessOf(problem, cuts);
+}
 
 std::optional<std::int64_t> bruteForce(const Problem& problem) {
     const std::int64_t best = Trial(problem).best();

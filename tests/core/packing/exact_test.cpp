@@ -74,4 +74,35 @@ TEST(Exact, RandomSmallProblemsFromLimitedSticks) {
         expectExact(smallProblem(random, true, false), "limited " + std::to_string(i));
 }
 
+// Of all plans at the lowest cost the one with fewest patterns, then the longest remainder.
+void expectTidiest(std::uint32_t seed, bool limited, bool credited, int problems) {
+    std::mt19937 random(seed);
+    int judged = 0;
+    for (int i = 0; i < problems; ++i) {
+        const Problem problem = smallProblem(random, limited, credited);
+        Budget budget(plenty);
+        const Solution solution = solve(problem, budget);
+        if (!solution.proven || solution.plan.patterns.empty())
+            continue;
+        const Tidy best = tidiest(problem, solution.plan.cost);
+        const Tidy here = tidiness(problem, solution.plan);
+        EXPECT_EQ(here.patterns, best.patterns) << i;
+        EXPECT_EQ(here.longest, best.longest) << i;
+        ++judged;
+    }
+    EXPECT_GT(judged, problems / 4);
+}
+
+TEST(Exact, AmongEqualCostsTheTidiest) {
+    expectTidiest(21, false, false, 300);
+}
+
+TEST(Exact, AmongEqualCostsTheTidiestFromLimitedSticks) {
+    expectTidiest(22, true, false, 200);
+}
+
+TEST(Exact, AmongEqualCostsTheTidiestWithCreditedRemainders) {
+    expectTidiest(23, false, true, 150);
+}
+
 } // namespace

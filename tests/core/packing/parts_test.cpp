@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The smaller parts: budget, greedy filling, the incumbent, exchanging pieces.
+#include "packing/check.h"
 #include "packing/consolidate.h"
 #include "packing/greedy.h"
 #include "packing/incumbent.h"
@@ -164,6 +165,41 @@ TEST(Consolidation, GathersTheRemainderOnOneStick) {
             longest, instance.bins()[line.first.bin].capacity - instance.width(line.first));
     EXPECT_GE(longest, 5); // in tens
     EXPECT_EQ(gathered.columns.size(), 2U);
+}
+
+// A 60 from the rack holds what the two bought sticks have room for.
+TEST(Consolidation, LeavesFreeSticksWholeWhereOthersHaveRoom) {
+    Problem problem;
+    problem.sticks = {{100, 10, std::nullopt}, {60, 0, 2}};
+    problem.pieces = {{90, 1}, {70, 1}, {30, 1}, {10, 1}};
+    const Instance instance(problem);
+    Packing packing;
+    packing.columns
+        = {{{0, {{0, 1}}, 10}, 1}, {{0, {{1, 1}}, 10}, 1}, {{1, {{2, 1}, {3, 1}}, 0}, 1}};
+    packing.cost = 20;
+    packing.missing = {0, 0, 0, 0};
+    Budget budget;
+    const Packing spared = Consolidation(instance, packing, budget).run();
+    EXPECT_EQ(spared.columns.size(), 2U);
+    EXPECT_EQ(spared.cost, 20);
+    EXPECT_EQ(fault(problem, instance.plan(spared)).value_or(""), "");
+}
+
+// Pieces stay where they are when a remainder that counts for something would be lost.
+TEST(Consolidation, KeepsCreditedRemainders) {
+    Problem problem;
+    problem.sticks = {{100, 10, std::nullopt}};
+    problem.pieces = {{50, 2}, {20, 4}};
+    problem.salvage = {45, 1, 10};
+    const Instance instance(problem);
+    Packing packing; // all of one stick, and half of the next
+    packing.columns = {{{0, {{0, 1}, {1, 2}}, 10}, 1}, {{0, {{0, 1}}, 5}, 1}, {{0, {{1, 2}}, 4}, 1}};
+    packing.cost = 19;
+    packing.missing = {0, 0};
+    Budget budget;
+    const Packing merged = Consolidation(instance, packing, budget).run();
+    EXPECT_LE(merged.cost, 19);
+    EXPECT_EQ(fault(problem, instance.plan(merged)).value_or(""), "");
 }
 
 } // namespace
