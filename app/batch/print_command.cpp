@@ -12,14 +12,27 @@ namespace miterbook {
 
 namespace {
 
+/// "bid, takeoff and order": the papers there are.
+std::string paperNames(std::string_view last) {
+    std::string names;
+    for (std::size_t i = 0; i < paperKinds.size(); ++i) {
+        const bool isLast = i + 1 == paperKinds.size();
+        if (i > 0)
+            names += isLast ? " " + std::string(last) + " " : ", ";
+        names += paperKinds[i].name;
+    }
+    return names;
+}
+
 void declare(QCommandLineParser& parser) {
-    parser.addPositionalArgument(QStringLiteral("PAPER"), QStringLiteral("bid, takeoff or order"));
+    parser.addPositionalArgument(QStringLiteral("PAPER"), QString::fromStdString(paperNames("or")));
     parser.addPositionalArgument(QStringLiteral("BOOK"), QStringLiteral("the book"));
     addValue(parser, "plan", "P", "of this plan");
     addValue(parser, "house", "H", "of this house");
     addValue(parser, "elevation", "E", "with --plan: the plan's elevation");
     addValue(parser, "option", "O", "with --plan: an option; may be given several times");
     addValue(parser, "level", "L", "only this level (takeoff)");
+    addValue(parser, "date", "D", "the date on the paper, as 2026-11-25; today if not said");
     addValue(parser, "pdf", "F", "write it as PDF");
     addValue(parser, "csv", "F", "write its tables as CSV (- prints them)");
     addValue(parser, "json", "F", "write it as JSON (- prints it)");
@@ -32,6 +45,7 @@ struct Subject {
     Id<House> house;
     Id<Level> level;
     Selection selection;
+    Date date = noDate;
 };
 
 Result<void> chooseHouse(Subject& subject, OpenedBook& opened, const std::string& name) {
@@ -62,6 +76,15 @@ Result<void> choosePlan(
     return {};
 }
 
+Result<Date> paperDate(const QCommandLineParser& parser) {
+    if (!isSet(parser, "date"))
+        return SystemClock().today();
+    auto date = parseIsoDate(value(parser, "date"));
+    if (date && *date == noDate)
+        return badInput("--date is empty; write it as 2026-11-25.");
+    return date;
+}
+
 Result<Subject> subjectOf(const QCommandLineParser& parser, OpenedBook& opened) {
     if (isSet(parser, "plan") == isSet(parser, "house"))
         return badInput("Say one of --plan and --house.");
@@ -71,6 +94,10 @@ Result<Subject> subjectOf(const QCommandLineParser& parser, OpenedBook& opened) 
         : choosePlan(subject, opened, parser);
     if (!chosen)
         return chosen.error();
+    const auto date = paperDate(parser);
+    if (!date)
+        return date.error();
+    subject.date = *date;
     if (isSet(parser, "level")) {
         const auto level = findLevel(opened.book(), subject.plan, value(parser, "level"));
         if (!level)
@@ -84,7 +111,7 @@ Paper makePaper(const PaperKind& kind, const OpenedBook& opened, const Subject& 
     const JobFigures figures
         = figuresFor(opened.book(), subject.plan, subject.selection, Effort::thorough);
     return kind.build({opened.book(), subject.plan, subject.house, subject.level,
-                          SystemClock().today(), subject.selection},
+                          subject.date, subject.selection},
         figures);
 }
 
@@ -111,7 +138,7 @@ Result<void> run(const QCommandLineParser& parser, Console& console) {
         return name.error();
     const PaperKind* kind = findPaper(*name);
     if (!kind)
-        return badInput("\"" + *name + "\" is no paper; there are bid, takeoff and order.");
+        return badInput("\"" + *name + "\" is no paper; there are " + paperNames("and") + ".");
     const auto path = positional(parser, 1, "of which book");
     if (!path)
         return path.error();

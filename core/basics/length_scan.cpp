@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "basics/length_scan.h"
 
+#include "basics/digits.h"
+
 #include <array>
 #include <charconv>
 
@@ -48,10 +50,6 @@ const Plain* markAt(std::string_view text) {
             return &each;
     }
     return nullptr;
-}
-
-bool isDigit(char c) {
-    return c >= '0' && c <= '9';
 }
 
 // Whole digits and decimals together stay below 10^18, inside 64 bits.

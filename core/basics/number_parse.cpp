@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "basics/number_text.h"
+#include "basics/digits.h"
 #include "basics/quote.h"
 
 #include <algorithm>
@@ -8,10 +9,6 @@
 namespace miterbook {
 
 namespace {
-
-bool isDigit(char c) {
-    return c >= '0' && c <= '9';
-}
 
 std::string_view trimmed(std::string_view text) {
     while (!text.empty() && text.front() == ' ')

@@ -72,6 +72,10 @@ std::string singleLine(std::string_view text) {
     return fromUtf8(text).simplified().toStdString();
 }
 
+std::string quotedCell(std::string_view text) {
+    return "\"" + singleLine(text) + "\"";
+}
+
 std::string foldedText(std::string_view text) {
     return fromUtf8(text).simplified().toLower().toStdString();
 }

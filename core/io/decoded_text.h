@@ -17,6 +17,9 @@ Result<std::string> decodedText(std::string_view bytes);
 /// Line ends and runs of blanks as one space, none at the ends.
 std::string singleLine(std::string_view text);
 
+/// A cell as one line in quotes, for a sentence.
+std::string quotedCell(std::string_view text);
+
 /// Lower case, line ends and runs of blanks as one space, none at the ends; for comparing names
 /// that people typed.
 std::string foldedText(std::string_view text);

@@ -15,10 +15,6 @@ using enum ScheduleField;
 constexpr int mostAlike = 500;
 constexpr int mostUnits = 12;
 
-std::string quoted(std::string_view text) {
-    return "\"" + singleLine(text) + "\"";
-}
-
 void readSize(RowReader& reader, Opening& opening) {
     if (!reader.silent(size)) {
         if (const auto both = reader.size(size)) {
@@ -76,7 +72,7 @@ void readStyle(RowReader& reader, Opening& opening) {
         opening.style = *read;
     else
         reader.reject(style,
-            quoted(reader.text(style)) + " is no trim style for a "
+            quotedCell(reader.text(style)) + " is no trim style for a "
                 + (opening.isWindow() ? "window; say picture frame, stool and apron, three-sided, "
                                         "butted head or drywall return."
                                       : "door; say three-sided or butted head."));
@@ -168,7 +164,7 @@ void readHardware(RowReader& reader, Opening& opening) {
     const auto lock = locksetOf(text);
     if (!lock)
         reader.reject(hardware,
-            quoted(text)
+            quotedCell(text)
                 + " is no lockset; say passage, privacy, dummy, keyed "
                   "or none.");
     opening.lockset = lock.value_or(Lockset::none);
@@ -181,7 +177,7 @@ void readHand(RowReader& reader, Opening& opening) {
         return;
     const auto read = handOf(reader.text(hand));
     if (!read)
-        reader.reject(hand, quoted(reader.text(hand)) + " is no hand; say left or right.");
+        reader.reject(hand, quotedCell(reader.text(hand)) + " is no hand; say left or right.");
     opening.hand = read.value_or(Hand::none);
 }
 
@@ -212,7 +208,7 @@ ScheduleRow doorRow(RowReader& reader) {
         const auto kind = doorKind(reader.text(type));
         if (!kind)
             reader.reject(type,
-                quoted(reader.text(type))
+                quotedCell(reader.text(type))
                     + " is no kind of door; say prehung, double, "
                       "bifold, bypass, pocket, exterior or cased opening.");
         opening.kind = kind.value_or(OpeningKind::prehungDoor);

@@ -14,10 +14,6 @@ using enum ScheduleField;
 
 constexpr Length shortestSide = Length::inches(18);
 
-std::string quoted(std::string_view text) {
-    return "\"" + singleLine(text) + "\"";
-}
-
 std::vector<Wall> fourWalls(Length across, Length deep) {
     std::vector<Wall> walls(4);
     walls[0].length = walls[2].length = across;
@@ -153,7 +149,7 @@ std::optional<Closet> readCloset(RowReader& reader, const Room& room) {
     const auto said = closetWords(reader.text(closet));
     if (!said) {
         reader.reject(closet,
-            quoted(reader.text(closet))
+            quotedCell(reader.text(closet))
                 + " is no shelving; say shelf and rod, double rod or 5 shelves.");
         return std::nullopt;
     }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "io/room_words.h"
 
+#include "basics/digits.h"
 #include "io/decoded_text.h"
 
 #include <algorithm>
@@ -41,7 +42,6 @@ bool holds(const std::string& text, std::string_view words) {
 
 /// The first whole number in the text; 0 when there is none or it is absurd.
 int firstNumber(std::string_view text) {
-    const auto isDigit = [](char c) { return c >= '0' && c <= '9'; };
     int number = 0;
     for (auto it = std::ranges::find_if(text, isDigit); it != text.end() && isDigit(*it); ++it) {
         number = number * 10 + (*it - '0');

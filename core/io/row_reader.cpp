@@ -172,7 +172,7 @@ Id<Profile> RowReader::profile(ScheduleField field, ProfileUse use) {
     if (const Profile* found = m_names.profile(text(field), use))
         return found->id;
     reject(field,
-        "\"" + singleLine(text(field)) + "\" is no one " + std::string(word(use))
+        quotedCell(text(field)) + " is no one " + std::string(word(use))
             + " profile of the book; add it there, or leave this column out.");
     return {};
 }

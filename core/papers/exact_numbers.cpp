@@ -1,13 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "papers/exact_numbers.h"
 
+#include "basics/digits.h"
+
 namespace miterbook {
 
 namespace {
-
-bool isDigit(char c) {
-    return c >= '0' && c <= '9';
-}
 
 /// Takes digits off the front; how many there were.
 std::size_t takeDigits(std::string_view& text) {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "papers/approved_text.h"
+#include "support/approved_text.h"
 #include "papers/paper_list.h"
 #include "papers/sample_job.h"
 #include "papers/write_paper.h"

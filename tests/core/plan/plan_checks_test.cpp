@@ -6,10 +6,6 @@
 namespace miterbook {
 namespace {
 
-constexpr Length ft(int feet) {
-    return Length::feet(feet);
-}
-
 std::string said(const Result<void>& result) {
     return result.ok() ? std::string() : result.error().sentence;
 }
@@ -46,14 +42,14 @@ TEST(CheckOpening, RefusesSizesThatAreNone) {
 
 TEST(CheckOpening, LetsSizesBeMissingWhileTyping) {
     EXPECT_EQ(saidOf([](Opening& o) { o.width = o.height = {}; }, Missing::allowed), "");
-    EXPECT_NE(saidOf([](Opening& o) { o.width = ft(-1); }, Missing::allowed), "");
+    EXPECT_NE(saidOf([](Opening& o) { o.width = Length::feet(-1); }, Missing::allowed), "");
 }
 
 TEST(CheckOpening, RefusesAbsurdSizes) {
-    EXPECT_EQ(saidOf([](Opening& o) { o.width = ft(40); }), "");
-    EXPECT_EQ(saidOf([](Opening& o) { o.width = ft(400); }),
+    EXPECT_EQ(saidOf([](Opening& o) { o.width = Length::feet(40); }), "");
+    EXPECT_EQ(saidOf([](Opening& o) { o.width = Length::feet(400); }),
         "W4 has a width of 400' 0\", which is more than 40' 0\".");
-    EXPECT_NE(saidOf([](Opening& o) { o.wallThickness = ft(4); }), "");
+    EXPECT_NE(saidOf([](Opening& o) { o.wallThickness = Length::feet(4); }), "");
 }
 
 TEST(CheckOpening, RefusesCountsOutOfRange) {
@@ -105,7 +101,7 @@ TEST(CheckPolygon, TakesShapesThatClose) {
     EXPECT_EQ(said(checkPolygon(sides({{60, 90}, {36, 90}, {60, 90}, {36, 90}}), "W4")), "");
     EXPECT_EQ(said(checkPolygon(sides({{36, 60}, {36, 60}, {36, 60}}), "W4")), "");
     EXPECT_EQ(
-        said(checkPolygon(std::vector(8, PolygonSide{ft(2), Angle::degrees(135)}), "W4")), "");
+        said(checkPolygon(std::vector(8, PolygonSide{Length::feet(2), Angle::degrees(135)}), "W4")), "");
     // A trapezoid 60 and 40 high over 48: its top is hypot(48, 20) = 52 at 67.38 and 112.62 [calc].
     EXPECT_EQ(said(checkPolygon(sides({{60, 67.38}, {52, 112.62}, {40, 90}, {48, 90}}), "W4")), "");
 }
@@ -180,16 +176,16 @@ TEST(CheckRoom, LooksAtNameWallsAndBreaks) {
     den.name = "Den";
     den.walls.resize(2);
     EXPECT_EQ(said(checkRoom(den)), "Den has a wall 1 without a length.");
-    den.walls[0].length = den.walls[1].length = ft(10);
+    den.walls[0].length = den.walls[1].length = Length::feet(10);
     EXPECT_EQ(said(checkRoom(den)), "");
     den.walls[1].angle = Angle::degrees(180);
     EXPECT_EQ(said(checkRoom(den)),
         "Den has a corner after wall 2 that is not between 0 and 180 degrees.");
     den.walls[1].angle = Angle::degrees(135);
-    den.baseBreak = ft(21);
+    den.baseBreak = Length::feet(21);
     EXPECT_EQ(said(checkRoom(den)), "Den has more wall without base than it has walls.");
     den.baseBreak = {};
-    den.walls[0].length = ft(301);
+    den.walls[0].length = Length::feet(301);
     EXPECT_EQ(said(checkRoom(den)), "Den has a wall 1 of 301' 0\", which is more than 300' 0\".");
 }
 
@@ -213,7 +209,7 @@ TEST(CheckFittings, LookAtSizesAndCounts) {
     Closet closet;
     closet.name = "Linen";
     EXPECT_EQ(said(checkCloset(closet)), "Linen has no shelf width.");
-    closet.width = ft(4);
+    closet.width = Length::feet(4);
     EXPECT_EQ(said(checkCloset(closet)), "");
     closet.kind = ClosetKind::shelves;
     closet.shelves = 0;
@@ -223,14 +219,14 @@ TEST(CheckFittings, LookAtSizesAndCounts) {
     EXPECT_EQ(said(checkStair(stair)), "");
     stair.rail = RailStyle::overPost;
     EXPECT_EQ(said(checkStair(stair)), "The stair has no rail length.");
-    stair.railLength = ft(12);
+    stair.railLength = Length::feet(12);
     stair.newels = -1;
     EXPECT_EQ(said(checkStair(stair)), "The stair has -1 for its newels; it must be 0 to 500.");
 
     WallTreatment wall;
-    wall.width = ft(10);
+    wall.width = Length::feet(10);
     EXPECT_EQ(said(checkTreatment(wall)), "The wall treatment has no height.");
-    wall.height = ft(8);
+    wall.height = Length::feet(8);
     EXPECT_EQ(said(checkTreatment(wall)), "");
     wall.board = Id<Profile>(1);
     EXPECT_EQ(said(checkTreatment(wall)), "The wall treatment has no board spacing.");
