@@ -58,6 +58,6 @@ inline std::int64_t highestId(const Edit& edit) {
 
 /// Whether rows of this kind hang below a plan and are read when it is opened.
 template <class Row>
-inline constexpr bool belowPlan = PlanRows::holds<Row>;
+inline constexpr bool belowPlan = SheetRows::holds<Row>;
 
 } // namespace miterbook

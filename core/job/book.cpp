@@ -3,8 +3,8 @@
 
 namespace miterbook {
 
-const PlanRows& Book::sheet(Id<Plan> id) const {
-    static const PlanRows none;
+const SheetRows& Book::sheet(Id<Plan> id) const {
+    static const SheetRows none;
     const auto it = sheets.find(id);
     return it == sheets.end() ? none : it->second;
 }
@@ -20,6 +20,16 @@ const BidSetup* Book::bidSetup(Id<Plan> id) const {
             return &setup;
     }
     return nullptr;
+}
+
+const Bench& Book::bench() const {
+    static const Bench starter = [] {
+        Bench bench;
+        bench.id = Id<Bench>(1);
+        return bench;
+    }();
+    const Bench* bench = jobs.of<Bench>().find(starter.id);
+    return bench ? *bench : starter;
 }
 
 } // namespace miterbook

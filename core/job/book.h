@@ -4,6 +4,7 @@
 #include "basics/tables.h"
 #include "bid/bid_setup.h"
 #include "book/price_book.h"
+#include "cut/bench.h"
 #include "job/house.h"
 #include "plan/plan_rows.h"
 #include "plan/whole_plan.h"
@@ -13,25 +14,33 @@
 namespace miterbook {
 
 /// Rows of which all are always in memory besides the price book's.
-using JobTables = Tables<PlanSet, Plan, House, BidSetup>;
+using JobTables = Tables<PlanSet, Plan, House, BidSetup, Bench>;
+
+/// Whether rows of this kind are always in memory and belong to one plan (a house only comes from
+/// one).
+template <class Row>
+inline constexpr bool hangsOnPlan = JobTables::holds<Row> && !std::is_same_v<Row, House>
+    && requires(Row row) { row.plan = Id<Plan>(); };
 
 /// One shop's whole book as a value. The rows below a plan are there only for plans that have been
 /// opened, so that ten years of houses need not be read to look at one.
 struct Book {
     PriceBook prices;
     JobTables jobs;
-    std::map<Id<Plan>, PlanRows> sheets; ///< one entry for each opened plan
+    std::map<Id<Plan>, SheetRows> sheets; ///< one entry for each opened plan
 
     const Plan* plan(Id<Plan> id) const { return jobs.of<Plan>().find(id); }
     const House* house(Id<House> id) const { return jobs.of<House>().find(id); }
     /// The plan's rows; none yet for a plan that has not been opened.
-    const PlanRows& sheet(Id<Plan> id) const;
+    const SheetRows& sheet(Id<Plan> id) const;
     bool isOpen(Id<Plan> id) const { return sheets.contains(id); }
     /// The builder of a plan; nullptr where the plan has no set.
     const Builder* builderOf(const Plan& plan) const;
     /// The plan's setup for bidding; nullptr when it goes by the shop's terms.
     const BidSetup* bidSetup(Id<Plan> id) const;
 
+    /// Settings of saw and bench; starter values before they have been set.
+    const Bench& bench() const;
     bool operator==(const Book&) const = default;
 };
 

@@ -95,7 +95,7 @@ static void openAndCloseSheets(Book& book, const Edit& edit) {
             continue;
         if (change.after && !change.before)
             book.sheets.try_emplace(plan->id);
-        else if (!change.after && book.sheet(plan->id) == PlanRows())
+        else if (!change.after && book.sheet(plan->id) == SheetRows())
             book.sheets.erase(plan->id);
     }
 }

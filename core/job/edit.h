@@ -14,7 +14,8 @@ namespace miterbook {
 /// Any row of the book.
 using AnyRow = std::variant<Shop, Practice, Terms, Builder, Profile, Stick, Offcut, Part, Consumable,
     LabourRate, Factor, PiecePrice, CrewMember, Burden, HeaderName, PlanSet, Plan, House, BidSetup,
-    Variant, Swap, Level, Room, Opening, Closet, Stair, WallTreatment, OtherWork>;
+    Variant, Swap, Level, Room, Opening, Closet, Stair, WallTreatment, OtherWork,
+    Bench, Measure, CutPiece, SawTest>;
 
 /// One row before and after. No before: the row is new. No after: it is removed. Where both are
 /// there they are of the same kind and id.

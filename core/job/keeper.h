@@ -15,7 +15,7 @@ public:
     /// Everything but the rows below plans.
     virtual Result<Book> load() = 0;
     /// The rows below one plan.
-    virtual Result<PlanRows> loadPlan(Id<Plan> plan) = 0;
+    virtual Result<SheetRows> loadPlan(Id<Plan> plan) = 0;
     /// The highest id the book has handed out.
     virtual Result<std::int64_t> lastId() = 0;
     /// Writes one edit and its journal row in one transaction: all of it or nothing, and on the

@@ -3,6 +3,7 @@
 
 #include "book/checks.h"
 #include "job/any_row.h"
+#include "cut/cut_checks.h"
 #include "job/field_check.h"
 #include "job/row_title.h"
 #include "plan/plan_checks.h"
@@ -93,6 +94,22 @@ Result<void> checkOne(const Book&, const OtherWork& other) {
 }
 
 /// A change is of one row, which stays below its plan.
+Result<void> checkOne(const Book&, const Bench& bench) {
+    return checkBench(bench);
+}
+
+Result<void> checkOne(const Book&, const Measure& measure) {
+    return checkMeasure(measure);
+}
+
+Result<void> checkOne(const Book&, const CutPiece& piece) {
+    return checkCutPiece(piece);
+}
+
+Result<void> checkOne(const Book&, const SawTest& test) {
+    return checkSawTest(test);
+}
+
 template <class Row>
 Result<void> checkSameRow(const Change& change, const Row& after) {
     if (!change.before)

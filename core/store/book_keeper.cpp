@@ -37,7 +37,7 @@ Result<Book> BookKeeper::load() {
     return book;
 }
 
-Result<PlanRows> BookKeeper::loadPlan(Id<Plan> plan) {
+Result<SheetRows> BookKeeper::loadPlan(Id<Plan> plan) {
     return loadPlanRows(*m_connection, plan);
 }
 

@@ -25,7 +25,7 @@ public:
     ~BookKeeper() override;
 
     Result<Book> load() override;
-    Result<PlanRows> loadPlan(Id<Plan> plan) override;
+    Result<SheetRows> loadPlan(Id<Plan> plan) override;
     Result<std::int64_t> lastId() override;
     Result<void> write(const Edit& edit) override;
 

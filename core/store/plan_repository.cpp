@@ -5,11 +5,12 @@
 
 namespace miterbook {
 
-Result<PlanRows> loadPlanRows(Connection& connection, Id<Plan> plan) {
-    PlanRows rows;
-    auto loaded
-        = loadTables(connection, rows, [&](auto store) { return store.ofPlan(plan); });
-    if (!loaded)
+Result<SheetRows> loadPlanRows(Connection& connection, Id<Plan> plan) {
+    SheetRows rows;
+    const auto read = [&](auto store) { return store.ofPlan(plan); };
+    if (auto loaded = loadTables(connection, rows.planRows(), read); !loaded)
+        return loaded.error();
+    if (auto loaded = loadTables(connection, rows.cutRows(), read); !loaded)
         return loaded.error();
     return rows;
 }

@@ -118,5 +118,9 @@ template class RowStore<Closet>;
 template class RowStore<Stair>;
 template class RowStore<WallTreatment>;
 template class RowStore<OtherWork>;
+template class RowStore<Bench>;
+template class RowStore<Measure>;
+template class RowStore<CutPiece>;
+template class RowStore<SawTest>;
 
 } // namespace miterbook

@@ -25,7 +25,7 @@ public:
         book.sheets.clear();
         return book;
     }
-    Result<PlanRows> loadPlan(Id<Plan> plan) override { return m_book.sheet(plan); }
+    Result<SheetRows> loadPlan(Id<Plan> plan) override { return m_book.sheet(plan); }
     Result<std::int64_t> lastId() override {
         return highestId(wholeEdit(m_book, "all rows"));
     }

@@ -17,7 +17,7 @@ public:
     template <class Row>
     void add() {
         constexpr bool alone = std::is_same_v<Row, Shop> || std::is_same_v<Row, Practice>
-            || std::is_same_v<Row, Terms>;
+            || std::is_same_v<Row, Terms> || std::is_same_v<Row, Bench>;
         if constexpr (alone) {
             put(m_rows.row(m_book, Id<Row>(1), {}));
         } else if constexpr (belowPlan<Row>) {

@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "cut/cut_rows.h"
+#include "plan/plan_rows.h"
+
+namespace miterbook {
+
+/// Everything that is read when a plan is opened: the plan's own rows, and those of the day at the
+/// saw where it is a house's.
+class SheetRows : public PlanRows {
+public:
+    template <class Row>
+    static constexpr bool holds = PlanRows::holds<Row> || CutRows::holds<Row>;
+
+    SheetRows() = default;
+    SheetRows(PlanRows plan)
+        : PlanRows(std::move(plan)) {}
+
+    template <class Row>
+    Table<Row>& of() {
+        if constexpr (CutRows::holds<Row>)
+            return m_cut.of<Row>();
+        else
+            return PlanRows::of<Row>();
+    }
+    template <class Row>
+    const Table<Row>& of() const {
+        if constexpr (CutRows::holds<Row>)
+            return m_cut.of<Row>();
+        else
+            return PlanRows::of<Row>();
+    }
+    template <class Fn>
+    void forEach(Fn&& fn) const {
+        PlanRows::forEach(fn);
+        m_cut.forEach(fn);
+    }
+    PlanRows& planRows() { return *this; }
+    CutRows& cutRows() { return m_cut; }
+    const CutRows& cutRows() const { return m_cut; }
+
+    bool operator==(const SheetRows&) const = default;
+
+private:
+    CutRows m_cut;
+};
+
+} // namespace miterbook
