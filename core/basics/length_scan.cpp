@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "basics/length_scan.h"
 
+#include "basics/blank.h"
 #include "basics/digits.h"
 
 #include <array>
@@ -70,10 +71,7 @@ std::string plainMeasure(std::string_view text) {
         plain += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
         text.remove_prefix(1);
     }
-    const std::size_t first = plain.find_first_not_of(" \r\n");
-    if (first == std::string::npos)
-        return {};
-    return plain.substr(first, plain.find_last_not_of(" \r\n") - first + 1);
+    return std::string(trimmed(plain));
 }
 
 void MeasureScanner::skipSpaces() {

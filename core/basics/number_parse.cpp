@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "basics/number_text.h"
+#include "basics/blank.h"
 #include "basics/digits.h"
 #include "basics/quote.h"
 
@@ -9,14 +10,6 @@
 namespace miterbook {
 
 namespace {
-
-std::string_view trimmed(std::string_view text) {
-    while (!text.empty() && text.front() == ' ')
-        text.remove_prefix(1);
-    while (!text.empty() && text.back() == ' ')
-        text.remove_suffix(1);
-    return text;
-}
 
 /// Takes the commas out of "1,234,567"; nothing where a comma is no thousands mark.
 std::optional<std::string> withoutThousands(std::string_view whole) {

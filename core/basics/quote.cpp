@@ -23,4 +23,11 @@ std::string inQuotes(std::string_view text) {
     return '"' + std::string(text.substr(0, end)) + "\u2026\"";
 }
 
+std::string capitalised(std::string_view text) {
+    std::string result(text);
+    if (!result.empty() && result.front() >= 'a' && result.front() <= 'z')
+        result.front() = static_cast<char>(result.front() - 'a' + 'A');
+    return result;
+}
+
 } // namespace miterbook

@@ -10,4 +10,7 @@ namespace miterbook {
 /// characters.
 std::string inQuotes(std::string_view text);
 
+/// First letter in upper case (ASCII).
+std::string capitalised(std::string_view text);
+
 } // namespace miterbook

@@ -26,8 +26,9 @@ void addSources(
             sentences.push_back(sourceSentence(count));
     }
     if (matching > mostSources)
-        sentences.push_back("And " + std::to_string(matching - mostSources) + " more, together "
-            + formatQuantity(line.quantity, 2) + ' ' + std::string(word(unitOf(line.task))) + '.');
+        sentences.push_back("And " + std::to_string(matching - mostSources) + " more; "
+            + formatQuantity(line.quantity, 2) + ' ' + std::string(word(unitOf(line.task)))
+            + " in all.");
 }
 
 std::string rateSentence(const EstimateLine& line, const PriceBook& prices) {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bid/stick_supply.h"
 
+#include "takeoff/geometry.h"
+
 #include <algorithm>
 
 namespace miterbook {
@@ -36,18 +38,6 @@ StickSupply stickSupply(Id<Profile> profile, const PriceBook& prices) {
     for (const StickSupply::Kind& kind : supply.kinds)
         supply.longest = std::max(supply.longest, kind.length - trim);
     return supply;
-}
-
-Length kerfTaken(Length kerf, bool mitered) {
-    if (kerf <= Length())
-        return {};
-    if (!mitered)
-        return kerf;
-    const Length step = Length::sixtyFourths(1);
-    Length taken = kerf / step * step; // the square of the answer reaches twice the kerf's
-    while (Wide(taken.nm()) * taken.nm() < Wide(2) * kerf.nm() * kerf.nm())
-        taken += step;
-    return taken;
 }
 
 packing::Problem cuttingProblem(const std::vector<StickNeed::Lot>& lots, bool mitered,

@@ -14,17 +14,18 @@ struct StickSupply {
         bool offcut = false;
         Money price;
         int available = 0; ///< offcuts only
+
+        bool operator==(const Kind&) const = default;
     };
     std::vector<Kind> kinds;
     Length longest;          ///< usable length, end trim taken off
     bool stocked = false;    ///< the yard has some stick, priced or not
     bool priced = false;     ///< some stick can be bought
+
+    bool operator==(const StickSupply&) const = default;
 };
 
 StickSupply stickSupply(Id<Profile> profile, const PriceBook& prices);
-
-/// What one cut takes out of a stick: the kerf, at 45 degrees kerf x sqrt 2, rounded up to 1/64 in.
-Length kerfTaken(Length kerf, bool mitered);
 
 /// The cutting problem of the lots that come out of some stick, in nanometres and cents.
 packing::Problem cuttingProblem(

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bid/trim_cost.h"
 
+#include "bid/spares.h"
+
 #include <algorithm>
 #include <map>
 
@@ -35,7 +37,8 @@ Money stickPlanCost(Id<Profile> profile, const std::vector<StickPlan>& sticks,
     }
     if (!plan->problem.empty())
         problems.push_back(plan->problem);
-    return plan->cost;
+    const auto spares = spareSticks(*plan, prices.practice().spareSticks);
+    return plan->cost + (spares ? spares->cost() : Money());
 }
 
 Money wasteCost(const ProfileCost& profile, Percent waste, const PriceBook& prices,

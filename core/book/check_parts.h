@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "basics/blank.h"
 #include "basics/number_text.h"
 #include "basics/result.h"
 #include "basics/table.h"
@@ -9,11 +10,6 @@
 #include <string>
 
 namespace miterbook {
-
-/// Whether a text holds anything but blanks.
-inline bool isBlank(const std::string& text) {
-    return text.find_first_not_of(" \t\r\n") == std::string::npos;
-}
 
 /// Sentences are gathered until the first that fails.
 class Checks {

@@ -37,6 +37,7 @@ struct Words<Condition> {
 class Conditions {
 public:
     constexpr void add(Condition c) { m_bits |= bit(c); }
+    constexpr void remove(Condition c) { m_bits &= ~bit(c); }
     constexpr bool has(Condition c) const { return (m_bits & bit(c)) != 0; }
     constexpr bool empty() const { return m_bits == 0; }
     constexpr auto operator<=>(const Conditions&) const = default;

@@ -13,7 +13,10 @@ namespace miterbook {
 
 /// Goods bought by the each that the takeoff counts.
 enum class PartUse {
-    lockset,
+    passageSet,
+    privacySet,
+    dummySet,
+    keyedSet,
     deadbolt,
     doorStop,
     closetRodBracket,
@@ -28,7 +31,10 @@ enum class PartUse {
 template <>
 struct Words<PartUse> {
     static constexpr std::array list{
-        Word{PartUse::lockset, "passage or privacy set"},
+        Word{PartUse::passageSet, "passage set"},
+        Word{PartUse::privacySet, "privacy set"},
+        Word{PartUse::dummySet, "dummy set"},
+        Word{PartUse::keyedSet, "keyed set"},
         Word{PartUse::deadbolt, "deadbolt"},
         Word{PartUse::doorStop, "door stop"},
         Word{PartUse::closetRodBracket, "closet rod bracket"},

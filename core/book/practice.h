@@ -22,7 +22,7 @@ struct Practice {
     int spareSticks = 0;                      ///< added to each profile's order
     Length keepOffcut = Length::inches(24);   ///< shortest remainder worth the rack
     Length scarf = Length::inches(1);         ///< extra length for one splice in a run
-    Length longSide = Length::inches(60);     ///< a casing side over this takes longer
+    Length longSide = Length::inches(60);     ///< a casing side with a long point over this takes longer
     Length longestLeg = Length::inches(84);   ///< 7 ft legs: longer ones are warned of
     Angle sawSwing = Angle::degrees(50);       ///< saw swings this many degrees either way
     Length shelfSupport = Length::inches(40); ///< largest span between shelf supports

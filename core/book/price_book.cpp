@@ -58,11 +58,6 @@ std::vector<Stick> PriceBook::stockedSticks(Id<Profile> id) const {
     return sticks;
 }
 
-Length PriceBook::longestStick(Id<Profile> id) const {
-    const std::vector<Stick> sticks = stockedSticks(id);
-    return sticks.empty() ? Length() : sticks.back().length;
-}
-
 std::vector<Offcut> PriceBook::offcuts(Id<Profile> id) const {
     return ofProfile(of<Offcut>(), id);
 }

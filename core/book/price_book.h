@@ -32,8 +32,6 @@ public:
     std::string_view profileName(Id<Profile> id) const;
     /// Sticks of a profile that the yard stocks, shortest first.
     std::vector<Stick> stockedSticks(Id<Profile> id) const;
-    /// The longest stocked stick; zero length when there is none.
-    Length longestStick(Id<Profile> id) const;
     std::vector<Offcut> offcuts(Id<Profile> id) const;
 
     /// The book's rate for a task; nullptr when it has none.

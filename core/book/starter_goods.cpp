@@ -14,7 +14,10 @@ struct PartEntry {
 };
 
 constexpr PartEntry parts[] = {
-    {"Passage or privacy set", PartUse::lockset, 2400},
+    {"Passage set", PartUse::passageSet, 2400},
+    {"Privacy set", PartUse::privacySet, 2600},
+    {"Dummy set", PartUse::dummySet, 1800},
+    {"Keyed set", PartUse::keyedSet, 4800},
     {"Deadbolt", PartUse::deadbolt, 3200},
     {"Door stop", PartUse::doorStop, 250},
     {"Closet rod bracket", PartUse::closetRodBracket, 450},

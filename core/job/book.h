@@ -6,6 +6,7 @@
 #include "book/price_book.h"
 #include "cut/bench.h"
 #include "job/house.h"
+#include "job/sheet_rows.h"
 #include "plan/plan_rows.h"
 #include "plan/whole_plan.h"
 
@@ -38,9 +39,9 @@ struct Book {
     const Builder* builderOf(const Plan& plan) const;
     /// The plan's setup for bidding; nullptr when it goes by the shop's terms.
     const BidSetup* bidSetup(Id<Plan> id) const;
-
     /// Settings of saw and bench; starter values before they have been set.
     const Bench& bench() const;
+
     bool operator==(const Book&) const = default;
 };
 

@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "job/row_check.h"
 
+#include "basics/blank.h"
 #include "book/checks.h"
-#include "job/any_row.h"
 #include "cut/cut_checks.h"
+#include "job/any_row.h"
 #include "job/field_check.h"
 #include "job/row_title.h"
 #include "plan/plan_checks.h"
@@ -15,7 +16,7 @@ namespace miterbook {
 namespace {
 
 Result<void> checkNamed(const AnyRow& row, const std::string& name) {
-    if (name.find_first_not_of(" \t\n") != std::string::npos)
+    if (!isBlank(name))
         return {};
     return badInput("The " + std::string(nounOf(row)) + " needs a name.");
 }
@@ -43,8 +44,8 @@ Result<void> checkOne(const Book&, const House& house) {
 }
 
 Result<void> checkOne(const Book&, const BidSetup& setup) {
-    if (setup.trips < 0 || setup.trips > 1000)
-        return badInput("A bid counts from 0 to 1000 trips.");
+    if (setup.trips < 0 || setup.trips > 100)
+        return badInput("A bid counts from 0 to 100 trips.");
     if (setup.waste < Percent() || setup.waste > Percent::hundred())
         return badInput("Waste is from 0 to 100 %.");
     if (auto profit = checkProfit(setup.profitKind, setup.profit); !profit)
@@ -93,7 +94,6 @@ Result<void> checkOne(const Book&, const OtherWork& other) {
     return checkOtherWork(other);
 }
 
-/// A change is of one row, which stays below its plan.
 Result<void> checkOne(const Book&, const Bench& bench) {
     return checkBench(bench);
 }
@@ -110,6 +110,7 @@ Result<void> checkOne(const Book&, const SawTest& test) {
     return checkSawTest(test);
 }
 
+/// A change is of one row, which stays below its plan.
 template <class Row>
 Result<void> checkSameRow(const Change& change, const Row& after) {
     if (!change.before)

@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "job/row_json.h"
 
+#include "basics/quote.h"
+
+#include <algorithm>
+
 namespace miterbook {
 
 std::string jsonText(const Json& json) {
@@ -30,6 +34,14 @@ Error unreadable(const Json& found) {
     if (text.size() > longest)
         text = text.substr(0, longest) + "...";
     return badInput(text + " stands there.");
+}
+
+Error unknownField(const Json& object, const std::vector<std::string_view>& names) {
+    for (const auto& [name, value] : object.items()) {
+        if (std::ranges::find(names, name) == names.end())
+            return badInput("It has a field " + inQuotes(name) + " that is not known.");
+    }
+    return unreadable(object);
 }
 
 } // namespace miterbook

@@ -29,8 +29,9 @@ Json toJson(const std::vector<T>& list);
 template <Described Row>
 Json toJson(const Row& row);
 
-/// The value that toJson wrote. Errors: one sentence naming the field that cannot be read; every
-/// field must be there, and none that Describe does not name.
+/// The value that toJson wrote. Errors: one sentence naming the field that cannot be read; a row may
+/// lack fields (it was written before they were there; they keep their starting value) and has none
+/// that Describe does not name.
 template <StoredWhole T>
 Result<void> readJson(const Json& json, T& value);
 template <StoredText T>
@@ -46,6 +47,9 @@ Result<Json> parseJson(std::string_view text);
 
 /// The whole number that stands there; nothing for anything else, a fraction and 2^63 among them.
 std::optional<std::int64_t> wholeNumber(const Json& json);
+
+/// What is said of an object with a field that is none of `names`.
+Error unknownField(const Json& object, const std::vector<std::string_view>& names);
 
 /// What is said of a value that cannot be read: `found` shortened to a few words.
 Error unreadable(const Json& found);
@@ -122,19 +126,29 @@ Result<void> readJson(const Json& json, std::vector<T>& list) {
 }
 
 template <Described Row>
+std::vector<std::string_view> fieldNames() {
+    std::vector<std::string_view> names;
+    forEachField<Row>([&](const auto& field) { names.push_back(field.name); });
+    return names;
+}
+
+template <Described Row>
 Result<void> readJson(const Json& json, Row& row) {
-    if (!json.is_object() || json.size() != fieldCount<Row>)
+    if (!json.is_object())
         return unreadable(json);
     Result<void> result;
+    std::size_t known = 0;
     forEachField<Row>([&](const auto& field) {
-        if (!result)
-            return;
         const auto it = json.find(std::string(field.name));
-        const auto read = it == json.end() ? unreadable(Json()) : readJson(*it, row.*field.member);
-        if (!read)
+        if (!result || it == json.end())
+            return;
+        ++known;
+        if (const auto read = readJson(*it, row.*field.member); !read)
             result = badInput(
                 "The " + std::string(field.name) + " cannot be read: " + read.error().sentence);
     });
+    if (result && known != json.size())
+        return unknownField(json, fieldNames<Row>());
     return result;
 }
 

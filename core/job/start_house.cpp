@@ -1,19 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "job/start_house.h"
 
+#include "basics/blank.h"
+
 #include <algorithm>
 #include <map>
 
 namespace miterbook {
 
 namespace {
-
-std::string trimmed(const std::string& text) {
-    const auto first = text.find_first_not_of(" \t\r\n");
-    if (first == std::string::npos)
-        return {};
-    return text.substr(first, text.find_last_not_of(" \t\r\n") - first + 1);
-}
 
 /// Copies the rows of one whole plan under another, giving each a new id. Levels go first, then
 /// rooms, so that what stands in them finds its new level and room.
@@ -117,11 +112,17 @@ House houseFrom(const HouseStart& start, Id<House> id, Id<Plan> work, std::strin
     return house;
 }
 
-void removeSetups(EditBuilder& edit, const Book& book, Id<Plan> plan) {
-    for (const auto& [id, setup] : book.jobs.of<BidSetup>()) {
-        if (setup.plan == plan)
-            edit.remove(id);
-    }
+/// Calls fn(row) for every row that is always in memory and hangs on the plan: its bid setup.
+template <class Fn>
+void forEachOfPlan(const Book& book, Id<Plan> plan, Fn&& fn) {
+    book.jobs.forEach([&]<class Row>(const Table<Row>& table) {
+        if constexpr (hangsOnPlan<Row>) {
+            for (const auto& [id, row] : table) {
+                if (row.plan == plan)
+                    fn(row);
+            }
+        }
+    });
 }
 
 /// The plan and everything below it.
@@ -130,7 +131,7 @@ void removeWholePlan(EditBuilder& edit, const Book& book, Id<Plan> plan) {
         for (const auto& [id, row] : table)
             edit.remove(id);
     });
-    removeSetups(edit, book, plan);
+    forEachOfPlan(book, plan, [&](const auto& row) { edit.remove(row.id); });
     edit.remove(plan);
 }
 
@@ -142,7 +143,7 @@ std::string nameOf(const Book& book, Id<Plan> id) {
 } // namespace
 
 Result<Edit> startHouse(const Book& book, IdSource& ids, const HouseStart& start) {
-    const std::string name = trimmed(start.name);
+    const std::string name(trimmed(start.name));
     if (auto ok = checkStart(book, start, name); !ok)
         return ok.error();
     const WholePlan whole
@@ -155,12 +156,11 @@ Result<Edit> startHouse(const Book& book, IdSource& ids, const HouseStart& start
     work.house = house;
     edit.put(houseFrom(start, house, work.id, name));
     edit.put(work);
-    if (const BidSetup* setup = book.bidSetup(start.plan)) {
-        BidSetup own = *setup;
-        own.id = ids.next<BidSetup>();
+    forEachOfPlan(book, start.plan, [&]<class Row>(Row own) {
+        own.id = ids.next<Row>();
         own.plan = work.id;
         edit.put(std::move(own));
-    }
+    });
     PlanCopy copy(edit, ids, work.id);
     copy.copy(whole.levels);
     copy.copy(whole.rooms);

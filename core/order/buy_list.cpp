@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "order/buy_list.h"
 
+#include "bid/spares.h"
+
 #include <algorithm>
 #include <map>
 
@@ -23,9 +25,8 @@ void addSticks(const StickPlan& plan, int spares, Lines& lines) {
             same->count += pattern.times;
     }
     std::ranges::stable_sort(own, std::ranges::greater(), &BuyLine::length);
-    const auto most = std::ranges::max_element(own, {}, &BuyLine::count); // the longer of equals
-    if (most != own.end())
-        most->spare = std::max(spares, 0);
+    if (const auto spare = spareSticks(plan, spares))
+        std::ranges::find(own, spare->length, &BuyLine::length)->spare = spare->count;
     lines.insert(lines.end(), own.begin(), own.end());
 }
 

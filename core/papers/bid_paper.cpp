@@ -5,6 +5,7 @@
 #include "papers/heading.h"
 #include "papers/incomplete.h"
 #include "papers/materials.h"
+#include "basics/quote.h"
 #include "papers/plain_text.h"
 #include "papers/scope_words.h"
 

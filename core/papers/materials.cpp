@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "papers/materials.h"
 
+#include "basics/quote.h"
 #include "papers/plain_text.h"
 
 #include <algorithm>

@@ -141,13 +141,6 @@ std::vector<std::string> wrapped(std::string_view text, std::size_t width) {
     return lines;
 }
 
-std::string capitalised(std::string_view text) {
-    std::string result(text);
-    if (!result.empty() && result.front() >= 'a' && result.front() <= 'z')
-        result.front() = static_cast<char>(result.front() - 'a' + 'A');
-    return result;
-}
-
 std::string joined(const std::vector<std::string>& texts, std::string_view between) {
     std::string result;
     for (const std::string& text : texts) {

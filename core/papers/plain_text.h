@@ -23,9 +23,6 @@ std::size_t textWidth(std::string_view text);
 /// anywhere. At least one line, which may be empty.
 std::vector<std::string> wrapped(std::string_view text, std::size_t width);
 
-/// First letter in upper case (ASCII).
-std::string capitalised(std::string_view text);
-
 /// "a", "a, b", ...; empty texts are left out.
 std::string joined(const std::vector<std::string>& texts, std::string_view between = ", ");
 

@@ -2,6 +2,7 @@
 #include "papers/scope_words.h"
 
 #include "basics/number_text.h"
+#include "basics/quote.h"
 #include "papers/plain_text.h"
 #include "papers/scope_phrases.h"
 

@@ -2,6 +2,7 @@
 #include "papers/takeoff_tables.h"
 
 #include "papers/cells.h"
+#include "basics/quote.h"
 #include "papers/plain_text.h"
 #include "papers/takeoff_rows.h"
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "basics/quote.h"
 #include "plan/plan_rows.h"
 
 #include <algorithm>
@@ -89,7 +90,7 @@ private:
         }
         const auto it = m_slotOf.find(row.replaces);
         if (it == m_slotOf.end()) {
-            m_remarks.push_back(std::string(word(variant.kind)) + " " + variant.name + " changes "
+            m_remarks.push_back(capitalised(word(variant.kind)) + " " + variant.name + " changes "
                 + spokenName(row) + ", which is not in the plan without another option.");
             return;
         }
@@ -101,7 +102,7 @@ private:
     void change(Slot& slot, const Row& row, const Variant& variant) {
         const bool bothRemove = slot.removed && row.removed;
         if (slot.by && slot.by != &variant && !bothRemove)
-            m_remarks.push_back(std::string(word(slot.by->kind)) + " " + slot.by->name + " and "
+            m_remarks.push_back(capitalised(word(slot.by->kind)) + " " + slot.by->name + " and "
                 + std::string(word(variant.kind)) + " " + variant.name + " both change "
                 + spokenName(slot.row) + "; " + variant.name + " is used.");
         slot.by = &variant;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plan/profile_swaps.h"
 
+#include "basics/quote.h"
+
 namespace miterbook {
 
 ProfileSwaps::ProfileSwaps(const Table<Swap>& swaps, const std::vector<const Variant*>& chosen,
@@ -22,7 +24,7 @@ void ProfileSwaps::take(
             continue;
         const std::string spoken = std::string(word(variant.kind)) + " " + variant.name;
         if (!swap.to) {
-            remarks.push_back(spoken + " swaps a profile for none; that swap is left out.");
+            remarks.push_back(capitalised(spoken) + " swaps a profile for none; that swap is left out.");
             continue;
         }
         for (const auto& [from, to] : earlier) {
@@ -30,7 +32,7 @@ void ProfileSwaps::take(
                 m_to[from] = {swap.to, &variant};
         }
         if (const auto it = m_to.find(swap.from); it != m_to.end())
-            remarks.push_back(std::string(word(it->second.by->kind)) + " " + it->second.by->name
+            remarks.push_back(capitalised(word(it->second.by->kind)) + " " + it->second.by->name
                 + " and " + spoken + " both swap the same profile; " + variant.name + " is used.");
         m_to[swap.from] = {swap.to, &variant};
     }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plan/room_text.h"
 
+#include "basics/blank.h"
+
 #include <charconv>
 #include <cmath>
 
@@ -9,13 +11,6 @@ namespace miterbook {
 namespace {
 
 constexpr std::string_view timesSign = "\xC3\x97"; // U+00D7
-
-std::string_view trimmed(std::string_view text) {
-    const auto first = text.find_first_not_of(" \t\r\n");
-    if (first == std::string_view::npos)
-        return {};
-    return text.substr(first, text.find_last_not_of(" \t\r\n") - first + 1);
-}
 
 Error inWall(std::size_t number, const std::string& sentence) {
     return badInput("Wall " + std::to_string(number) + ": " + sentence);

@@ -10,8 +10,8 @@
 
 namespace miterbook {
 
-/// One numbered file of schema/. A statement ends with a semicolon at the end of its line; no
-/// comment does.
+/// One numbered file of schema/. A statement ends with a semicolon at the end of its line;
+/// comments have lines of their own.
 struct SchemaStep {
     int number;
     std::string_view sql;
@@ -26,7 +26,7 @@ int formatOf(const std::vector<SchemaStep>& steps);
 /// Runs the steps above `from` in order and notes the new format; inside the caller's transaction.
 Result<void> runSteps(Connection& connection, const std::vector<SchemaStep>& steps, int from);
 
-/// The statements of a step, one by one.
-std::vector<std::string> statementsOf(std::string_view sql);
+/// The statements of a step, one by one, without comment lines. Errors: the last has no semicolon.
+Result<std::vector<std::string>> statementsOf(std::string_view sql);
 
 } // namespace miterbook

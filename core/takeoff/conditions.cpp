@@ -12,6 +12,12 @@ void addCeiling(Conditions& conditions, Length ceiling) {
         conditions.add(Condition::nineFootCeiling);
 }
 
+void dropCeiling(Conditions& conditions) {
+    for (const Condition condition : {Condition::nineFootCeiling, Condition::tenFootCeiling,
+             Condition::overTwelveFootCeiling})
+        conditions.remove(condition);
+}
+
 Conditions placeConditions(const Tally& tally, const Source& source) {
     Conditions conditions;
     const Level* level = tally.level(source.level);

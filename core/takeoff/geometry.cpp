@@ -103,4 +103,16 @@ Length extensionDepth(Length wallThickness, Length frameDepth) {
     return std::max(Length(), wallThickness - frameDepth);
 }
 
+Length kerfTaken(Length kerf, bool mitered) {
+    if (kerf <= Length())
+        return {};
+    if (!mitered)
+        return kerf;
+    const Length step = Length::sixtyFourths(1);
+    Length taken = kerf / step * step; // the square of the answer reaches twice the kerf's
+    while (Wide(taken.nm()) * taken.nm() < Wide(2) * kerf.nm() * kerf.nm())
+        taken += step;
+    return taken;
+}
+
 } // namespace miterbook

@@ -73,4 +73,7 @@ BalusterSpacing balusters(Length clearRun, Length width, Length largestGap);
 /// Jamb extension depth: wall thickness - frame depth; zero when either is not said or it is none.
 Length extensionDepth(Length wallThickness, Length frameDepth);
 
+/// What one cut takes out of a stick: the kerf, at 45 degrees kerf x sqrt 2, rounded up to 1/64 in.
+Length kerfTaken(Length kerf, bool mitered);
+
 } // namespace miterbook

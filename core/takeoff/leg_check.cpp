@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "takeoff/leg_check.h"
 
+#include "takeoff/geometry.h"
+
 #include <algorithm>
-#include <numbers>
 
 namespace miterbook {
 
@@ -13,8 +14,7 @@ constexpr Length nearMiss = Length::inches(6);
 
 /// What `n` legs take of a stick: long points, the mitered cuts between them, the end trim.
 Length taken(int n, Length leg, const Practice& practice) {
-    const double kerf = practice.kerf.toInches() * std::numbers::sqrt2;
-    return leg * n + Length::fromInches(kerf * (n - 1)) + practice.endTrim;
+    return leg * n + kerfTaken(practice.kerf, true) * (n - 1) + practice.endTrim;
 }
 
 bool justMisses(int n, Length leg, Length stick, const Practice& practice) {

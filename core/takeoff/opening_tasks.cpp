@@ -74,6 +74,21 @@ int nonSquareCorners(const OpeningTrim& trim, const std::vector<OutlineSide>& ou
     return static_cast<int>(std::count_if(outline.begin(), last, notSquare));
 }
 
+PartUse setFor(Lockset lockset) {
+    switch (lockset) {
+    case Lockset::privacy:
+        return PartUse::privacySet;
+    case Lockset::dummy:
+        return PartUse::dummySet;
+    case Lockset::keyed:
+        return PartUse::keyedSet;
+    case Lockset::none:
+    case Lockset::passage:
+        break;
+    }
+    return PartUse::passageSet;
+}
+
 void takeFitting(const OpeningTrim& trim, Task task, PartUse use, Tally& tally) {
     TaskCount fitting = taskOf(trim, task, trim.opening.count, {});
     fitting.work = PieceOfWork::hardware;
@@ -108,7 +123,7 @@ void takeHardware(const OpeningTrim& trim, Tally& tally) {
     if (!opening.isDoor() || opening.count <= 0)
         return;
     if (opening.lockset != Lockset::none)
-        takeFitting(trim, Task::lockset, PartUse::lockset, tally);
+        takeFitting(trim, Task::lockset, setFor(opening.lockset), tally);
     if (opening.deadbolt)
         takeFitting(trim, Task::deadbolt, PartUse::deadbolt, tally);
     if (opening.doorStop)

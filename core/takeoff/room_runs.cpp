@@ -102,6 +102,8 @@ private:
                                         : Task::chairRail;
         task.quantity = Quantity::runningFeet(net);
         task.conditions = conditionsFor(m_tally, m_source, run.stock);
+        if (run.work != PieceOfWork::crown) // the rest is worked from the floor
+            dropCeiling(task.conditions);
         if (task.task == Task::base && m_room.builtUpBase)
             task.conditions.add(Condition::builtUpBase);
         task.source = m_source;

@@ -24,30 +24,43 @@ void evenOutEnd(std::vector<Length>& pieces) {
     last = both - before;
 }
 
-} // namespace
-
-SplicedRun spliceRun(Length run, Length longest, Length scarf, int breaks) {
-    SplicedRun result;
-    if (longest <= scarf || run <= longest) {
-        result.pieces = {run};
-        return result;
-    }
-    const std::int64_t parts = quotientUp(run, longest);
-    if (parts <= breaks + 1) {
-        for (std::int64_t i = 0; i < parts; ++i)
-            result.pieces.push_back(run * (i + 1) / parts - run * i / parts);
-        return result;
-    }
-    // n pieces with n - 1 - breaks splices: run + splices x scarf <= n x longest.
-    std::int64_t count = parts;
-    const auto total = [&] { return run + scarf * (count - 1 - breaks); };
+/// A stretch without openings: n pieces with n - 1 splices, stretch + splices x scarf <= n x longest.
+std::vector<Length> spliceStretch(Length stretch, Length longest, Length scarf) {
+    if (longest <= scarf || stretch <= longest)
+        return {stretch};
+    std::int64_t count = quotientUp(stretch, longest);
+    const auto total = [&] { return stretch + scarf * (count - 1); };
     while (total() > longest * count)
         ++count;
-    result.splices = static_cast<int>(count) - 1 - breaks;
-    result.pieces.assign(static_cast<std::size_t>(count) - 1, longest);
-    result.pieces.push_back(total() - longest * (count - 1));
-    evenOutEnd(result.pieces);
+    std::vector<Length> pieces(static_cast<std::size_t>(count) - 1, longest);
+    pieces.push_back(total() - longest * (count - 1));
+    evenOutEnd(pieces);
+    return pieces;
+}
+
+} // namespace
+
+SplicedRun spliceRun(Length run, Length longest, Length scarf, int openings) {
+    SplicedRun result;
+    const std::int64_t stretches = std::int64_t(openings) + 1;
+    for (std::int64_t i = 0; i < stretches; ++i) {
+        const Length stretch = run * (i + 1) / stretches - run * i / stretches;
+        if (stretch <= Length())
+            continue;
+        result.longest = std::max(result.longest, stretch);
+        const std::vector<Length> pieces = spliceStretch(stretch, longest, scarf);
+        for (std::size_t k = 0; k < pieces.size(); ++k)
+            result.parts.push_back({pieces[k], k > 0});
+        result.splices += static_cast<int>(pieces.size()) - 1;
+    }
     return result;
+}
+
+std::string splicedText(Length run, Length stick, const Tally& tally) {
+    const Length trim = tally.practice().endTrim;
+    return " of " + tally.text(run) + " is longer than the longest stick stocked ("
+        + stickText(stick) + (trim > Length() ? " less " + tally.text(trim) + " end trim" : "")
+        + "); spliced.";
 }
 
 void addRun(Piece piece, Length run, Tally& tally) {
@@ -56,14 +69,14 @@ void addRun(Piece piece, Length run, Tally& tally) {
     const SplicedRun spliced = spliceRun(run, stick - practice.endTrim, practice.scarf, 0);
     if (spliced.splices > 0)
         tally.warn(piece.source,
-            piece.source.name + ": " + piece.part + " of " + tally.text(run)
-                + " is longer than the longest stick stocked (" + stickText(stick) + "); spliced.");
-    for (std::size_t i = 0; i < spliced.pieces.size(); ++i) {
+            piece.source.name + ": " + piece.part + splicedText(run, stick, tally));
+    const std::size_t count = spliced.parts.size();
+    for (std::size_t i = 0; i < count; ++i) {
         Piece part = piece;
-        part.shortPoint = part.longPoint = spliced.pieces[i];
+        part.shortPoint = part.longPoint = spliced.parts[i].length;
         if (i > 0)
             part.left = {EndCut::splice, 45, 0};
-        if (i + 1 < spliced.pieces.size())
+        if (i + 1 < count)
             part.right = {EndCut::splice, 45, 0};
         tally.add(std::move(part));
     }

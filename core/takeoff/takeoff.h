@@ -30,7 +30,7 @@ struct Source {
 };
 
 /// How an end of a piece is cut. square: 0 degrees. miter: at the piece's saw angle. cope: cut
-/// square, then coped. splice: scarfed to the next piece. joined: left as bought.
+/// square, then coped. splice: scarfed to the next piece.
 enum class EndCut { square, miter, cope, splice };
 
 template <>

@@ -68,18 +68,24 @@ private:
         const SplicedRun spliced = spliceRun(wall.net + left.longer + right.longer,
             m_stick - practice.endTrim, practice.scarf, wall.gaps);
         sayIfSpliced(i, spliced);
-        const PieceEnd between = spliced.splices > 0 ? PieceEnd{EndCut::splice, 45, 0} : PieceEnd();
-        const std::size_t last = spliced.pieces.size() - 1;
-        for (std::size_t k = 0; k <= last; ++k) {
+        const std::vector<RunPart>& parts = spliced.parts;
+        for (std::size_t k = 0; k < parts.size(); ++k) {
+            const bool first = k == 0;
+            const bool last = k + 1 == parts.size();
             Piece cut = piece(partName(i));
-            cut.longPoint = spliced.pieces[k];
-            cut.left = k == 0 ? left.end : between;
-            cut.right = k == last ? right.end : between;
-            cut.shortPoint = cut.longPoint - (k == 0 ? left.longer + left.shorter : Length())
-                - (k == last ? right.longer + right.shorter : Length());
+            cut.longPoint = parts[k].length;
+            cut.left = first ? left.end : joint(parts[k].spliced);
+            cut.right = last ? right.end : joint(parts[k + 1].spliced);
+            cut.shortPoint = cut.longPoint - (first ? left.longer + left.shorter : Length())
+                - (last ? right.longer + right.shorter : Length());
             cut.shortPoint = std::max(cut.shortPoint, Length());
             m_tally.add(std::move(cut));
         }
+    }
+
+    /// Between two parts: a scarf, or the square end at a casing.
+    static PieceEnd joint(bool spliced) {
+        return spliced ? PieceEnd{EndCut::splice, 45, 0} : PieceEnd();
     }
 
     void sayIfSpliced(std::size_t i, const SplicedRun& spliced) {
@@ -87,9 +93,8 @@ private:
             return;
         m_corners.splices += spliced.splices;
         m_tally.warn(m_run.source,
-            m_run.source.name + ": " + partName(i) + " of " + m_tally.text(m_lengths[i].net)
-                + " is longer than the longest stick stocked (" + stickText(m_stick)
-                + "); spliced.");
+            m_run.source.name + ": " + partName(i)
+                + splicedText(spliced.longest, m_stick, m_tally));
     }
 
     void checkSaw(const PieceEnd& end) {

@@ -51,5 +51,20 @@ TEST_P(ApprovedPaper, ThatIsNotComplete) {
         std::string(GetParam()) + ".incomplete.txt");
 }
 
-INSTANTIATE_TEST_SUITE_P(Papers, ApprovedPaper, testing::Values("bid", "takeoff", "order"),
-    [](const auto& paper) { return std::string(paper.param); });
+namespace {
+
+std::vector<std::string_view> allPapers() {
+    std::vector<std::string_view> names;
+    for (const PaperKind& kind : paperKinds)
+        names.push_back(kind.name);
+    return names;
+}
+
+} // namespace
+
+INSTANTIATE_TEST_SUITE_P(Papers, ApprovedPaper, testing::ValuesIn(allPapers()),
+    [](const auto& paper) {
+        std::string name(paper.param);
+        std::ranges::replace(name, '-', '_');
+        return name;
+    });

@@ -196,7 +196,7 @@ void SampleJob::fillTakeoff() {
     task(PieceOfWork::hardware, Task::lockset, Quantity::count(5), fromD1);
     task(PieceOfWork::extras, Task::other, Quantity::thousandths(7130), fromBench);
     task(PieceOfWork::trips, Task::trip, Quantity::count(2), {plan, {}, {}, "The Juniper"});
-    takeoff.parts.push_back({PieceOfWork::hardware, PartUse::lockset, 5, fromD1});
+    takeoff.parts.push_back({PieceOfWork::hardware, PartUse::passageSet, 5, fromD1});
     takeoff.remarks.push_back({Remark::Weight::warning, fromRoom,
         "Great room: wall 1 is longer than the longest stick of Eased base and is spliced once."});
 }
@@ -243,7 +243,7 @@ void SampleJob::fillOrder() {
     stick(base, Length::feet(16), 2, 1);
     stick(oak, Length::feet(8), 3, 0);
     buy.rack.push_back({casing, Length::feet(5), 2});
-    buy.parts.push_back({PartUse::lockset, "Passage set, black", 5, Money::cents(2'929), false});
+    buy.parts.push_back({PartUse::passageSet, "Passage set, black", 5, Money::cents(2'929), false});
     buy.parts.push_back({PartUse::doorStop, "Hinge stop", 6, Money::cents(313), true});
     buy.sticksCost = Money::cents(43'943);
 }

@@ -94,9 +94,15 @@ TEST(SchemaSteps, AreNumberedWithoutGaps) {
 
 TEST(SchemaSteps, StatementsEndWithASemicolonAtTheEndOfALine) {
     const auto statements
-        = statementsOf("-- a; b\nCREATE TABLE a (x INT);\nCREATE TABLE b (y);\n\n");
-    ASSERT_EQ(statements.size(), 2U);
-    EXPECT_EQ(statements[1], "CREATE TABLE b (y)");
+        = statementsOf("-- a; b\r\nCREATE TABLE a (\n  x INT);\r\nCREATE TABLE b (y);");
+    ASSERT_TRUE(statements.ok());
+    ASSERT_EQ(statements->size(), 2U);
+    EXPECT_EQ(statements->front(), "CREATE TABLE a (\n  x INT);");
+    EXPECT_EQ(statements->back(), "CREATE TABLE b (y);");
+}
+
+TEST(SchemaSteps, AStatementWithoutItsSemicolonIsRefused) {
+    EXPECT_FALSE(statementsOf("CREATE TABLE a (x INT);\nUPDATE a SET x = 1\n").ok());
 }
 
 } // namespace

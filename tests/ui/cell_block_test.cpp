@@ -28,6 +28,12 @@ TEST(CellBlock, EmptyCellsKeepTheirPlace) {
     EXPECT_TRUE(readCellBlock(u""_s).isEmpty());
 }
 
+// A stranger's room name must not become a formula in the spreadsheet it is pasted into.
+TEST(CellBlock, FormulasAreGuardedAndComeBack) {
+    EXPECT_EQ(writeCellBlock({{u"=1+1"_s, u"@x"_s, u"-3"_s, u"2-8"_s}}), u"'=1+1\t'@x\t-3\t2-8\n"_s);
+    EXPECT_EQ(readCellBlock(u"'=1+1\t'tis\n"_s), (CellBlock{{u"=1+1"_s, u"'tis"_s}}));
+}
+
 TEST(CellBlock, WhatIsWrittenReadsBack) {
     const CellBlock block{{u"plain"_s, u"tab\there"_s, u"line\nhere"_s},
         {u"\"quoted"_s, u"35 1/2\""_s, u""_s}};

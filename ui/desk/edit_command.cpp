@@ -7,7 +7,7 @@
 namespace miterbook {
 
 EditCommand::EditCommand(Desk& desk, Edit edit)
-    : QUndoCommand(miterbook::text(edit.sentence))
+    : QUndoCommand(menuText(miterbook::text(edit.sentence)))
     , m_desk(desk)
     , m_edit(std::move(edit)) {}
 

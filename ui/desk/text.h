@@ -17,4 +17,9 @@ inline std::string utf8(const QString& string) {
     return string.toStdString();
 }
 
+/// The user's text for a menu or button, where a single ampersand would mark a key.
+inline QString menuText(QString words) {
+    return words.replace(QLatin1Char('&'), QLatin1String("&&"));
+}
+
 } // namespace miterbook

@@ -68,11 +68,11 @@ void savePaperAs(QWidget* parent, const Paper& paper, PageSize size) {
         return;
     const Result<void> written = exportPaper(paper, size, dialog.selectedFiles().constFirst());
     if (!written)
-        showPrintError(parent, written.error());
+        showPaperError(parent, written.error());
 }
 
-void showPrintError(QWidget* parent, const Error& error) {
-    QMessageBox box(QMessageBox::Warning, QStringLiteral("Print"), {}, QMessageBox::Ok, parent);
+void showPaperError(QWidget* parent, const Error& error) {
+    QMessageBox box(QMessageBox::Warning, QObject::tr("The paper was not made"), {}, QMessageBox::Ok, parent);
     box.setTextFormat(Qt::PlainText);
     box.setText(QString::fromStdString(error.sentence));
     box.exec();

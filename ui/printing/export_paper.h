@@ -23,6 +23,6 @@ Result<void> writeWholeFile(const QString& path, const QByteArray& bytes);
 void savePaperAs(QWidget* parent, const Paper& paper, PageSize size);
 
 /// An error's sentence in a dialog, as plain text.
-void showPrintError(QWidget* parent, const Error& error);
+void showPaperError(QWidget* parent, const Error& error);
 
 } // namespace miterbook

@@ -4,6 +4,7 @@
 #include "printing/printable_text.h"
 
 #include <QFontDatabase>
+#include <QPageLayout>
 #include <QPagedPaintDevice>
 
 #include <array>
@@ -68,6 +69,10 @@ Result<void> PaperFonts::check() {
         return {};
     return Error{Fault::notFound,
         "This machine has no font to print with; install one, such as the DejaVu fonts."};
+}
+
+QPointF PaperFonts::pageCorner() const {
+    return m_device.pageLayout().paintRectPixels(m_device.logicalDpiX()).topLeft();
 }
 
 QStringList PaperFonts::wrap(TextRole role, const QString& text, double width) const {

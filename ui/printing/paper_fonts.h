@@ -35,6 +35,8 @@ public:
     QStringList wrap(TextRole role, const QString& text, double width) const;
     /// So many points of an office paper; more on one for the wall.
     double points(double count) const { return count * m_dotsPerPoint; }
+    /// Where printing begins inside the margins, from the sheet's corner.
+    QPointF pageCorner() const;
     /// Thickness of a line: the same on every paper.
     double hairline() const { return 0.35 * m_dotsPerPlainPoint; }
 

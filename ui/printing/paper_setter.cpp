@@ -2,6 +2,7 @@
 #include "printing/paper_setter.h"
 
 #include "printing/block_setter.h"
+#include "printing/drawing_setter.h"
 #include "printing/heading_setter.h"
 #include "printing/page_breaker.h"
 #include "printing/printable_text.h"
@@ -26,6 +27,10 @@ struct BlockVisitor {
     void operator()(const Signatures& signatures) const {
         setSignatures(signatures, fonts, area.width(), slabs);
     }
+    void operator()(const PaperBars& bars) const { setBars(bars, fonts, area.width(), slabs); }
+    void operator()(const PaperLabels& labels) const {
+        setLabels(labels, fonts, area.height(), slabs);
+    }
 };
 
 } // namespace
@@ -34,13 +39,15 @@ SetPaper::SetPaper(const Paper& paper, const PaperFonts& fonts, QSizeF area)
     : m_fonts(fonts)
     , m_area(area)
     , m_height(area.height() - fonts.lineHeight(TextRole::small) - fonts.points(10))
+    , m_hasFooter(paper.type != Paper::Type::labels)
     , m_footer(printable(paper.footer))
     , m_slabs(slabs(paper))
     , m_pages(breakPages(m_slabs, m_height)) {}
 
 std::vector<Slab> SetPaper::slabs(const Paper& paper) const {
     std::vector<Slab> slabs;
-    setPaperHeading(paper, m_fonts, m_area.width(), slabs);
+    if (paper.type != Paper::Type::labels)
+        setPaperHeading(paper, m_fonts, m_area.width(), slabs);
     for (const Block& block : paper.blocks)
         std::visit(BlockVisitor{m_fonts, {m_area.width(), m_height}, slabs}, block);
     return slabs;
@@ -48,6 +55,8 @@ std::vector<Slab> SetPaper::slabs(const Paper& paper) const {
 
 SetBlock SetPaper::footer(int index) const {
     SetBlock block;
+    if (!m_hasFooter)
+        return block;
     const double baseline = m_area.height() - m_fonts.lineHeight(TextRole::small)
         + m_fonts.ascent(TextRole::small);
     const QString number

@@ -20,7 +20,8 @@ public:
     int pageCount() const { return static_cast<int>(m_pages.size()); }
     /// The blocks of a page from 0, top to bottom.
     const SetPage& page(int index) const { return m_pages[static_cast<std::size_t>(index)]; }
-    /// The line at the foot of a page: what the paper is, and which page of how many.
+    /// The line at the foot of a page: what the paper is, and which page of how many. Nothing
+    /// on a sheet of labels.
     SetBlock footer(int index) const;
 
 private:
@@ -29,6 +30,7 @@ private:
     const PaperFonts& m_fonts;
     QSizeF m_area;
     double m_height; ///< of a page without its footer
+    bool m_hasFooter;
     QString m_footer;
     std::vector<Slab> m_slabs;
     std::vector<SetPage> m_pages; ///< point into m_slabs

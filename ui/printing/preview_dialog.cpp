@@ -102,7 +102,7 @@ void PreviewDialog::print() {
         = some ? PageRange{m_printer.fromPage(), m_printer.toPage()} : PageRange{};
     const Result<void> printed = PaperPainter(m_paper, m_printer).paint(range);
     if (!printed)
-        showPrintError(this, printed.error());
+        showPaperError(this, printed.error());
     m_preview->updatePreview();
 }
 

@@ -7,6 +7,23 @@ namespace miterbook {
 
 namespace {
 
+/// A cell that a spreadsheet would take for a formula.
+bool seemsFormula(QStringView cell) {
+    if (cell.isEmpty() || !u"=+-@"_s.contains(cell.front()))
+        return false;
+    const bool signedNumber = cell.size() > 1 && cell.front() == u'-' && cell[1].isDigit();
+    return !signedNumber;
+}
+
+/// An apostrophe keeps a spreadsheet from reckoning with the text.
+QString guarded(const QString& cell) {
+    return seemsFormula(cell) ? u'\'' + cell : cell;
+}
+
+QString unguarded(const QString& cell) {
+    return cell.startsWith(u'\'') && seemsFormula(QStringView(cell).sliced(1)) ? cell.mid(1) : cell;
+}
+
 QString quoted(const QString& cell) {
     const bool plain = !cell.contains(u'\t') && !cell.contains(u'\n') && !cell.startsWith(u'"');
     if (plain)
@@ -23,7 +40,7 @@ public:
 
     CellBlock read() {
         while (m_at < m_text.size()) {
-            m_line.append(cell());
+            m_line.append(unguarded(cell()));
             if (m_at >= m_text.size())
                 break;
             const bool lineEnds = m_text[m_at++] == u'\n';
@@ -81,7 +98,7 @@ QString writeCellBlock(const CellBlock& block) {
     for (const QStringList& row : block) {
         QStringList cells;
         for (const QString& cell : row)
-            cells.append(quoted(cell));
+            cells.append(quoted(guarded(cell)));
         lines.append(cells.join(u'\t'));
     }
     return lines.join(u'\n') + u'\n';

@@ -69,8 +69,7 @@ void BookActions::openBook() {
 void BookActions::fillRecent(QMenu& menu) {
     menu.clear();
     for (const QString& path : m_services.recentBooks()) {
-        QString words = path;
-        QAction* action = menu.addAction(words.replace(u"&"_s, u"&&"_s));
+        QAction* action = menu.addAction(menuText(path));
         connect(action, &QAction::triggered, this,
             [this, path] { m_window.sayResult(m_services.openBook(path)); });
     }

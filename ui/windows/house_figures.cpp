@@ -19,8 +19,14 @@ Book sliceOf(const Book& book, Id<Plan> id) {
     slice.prices = book.prices;
     if (const Plan* plan = book.plan(id))
         slice.jobs.of<Plan>().put(*plan);
-    if (const BidSetup* setup = book.bidSetup(id))
-        slice.jobs.of<BidSetup>().put(*setup);
+    book.jobs.forEach([&]<class Row>(const Table<Row>& table) {
+        if constexpr (hangsOnPlan<Row>) {
+            for (const auto& [rowId, row] : table) {
+                if (row.plan == id)
+                    slice.jobs.of<Row>().put(row);
+            }
+        }
+    });
     slice.sheets[id] = book.sheet(id);
     return slice;
 }
@@ -32,7 +38,7 @@ Id<Plan> planOf(const AnyRow& row) {
             using Row = std::remove_cvref_t<decltype(each)>;
             if constexpr (std::is_same_v<Row, Plan>)
                 return each.id;
-            else if constexpr (PlanRows::holds<Row> || std::is_same_v<Row, BidSetup>)
+            else if constexpr (belowPlan<Row> || hangsOnPlan<Row>)
                 return each.plan;
             else
                 return {};

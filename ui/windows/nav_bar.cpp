@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "windows/nav_bar.h"
 
+#include "desk/text.h"
 #include "widgets/accent.h"
 #include "widgets/plain_text.h"
 
@@ -84,7 +85,7 @@ void NavBar::setShown(int index, bool shown) {
 }
 
 void NavBar::setWord(int index, const QString& word) {
-    m_buttons->button(index)->setText(word);
+    m_buttons->button(index)->setText(menuText(word));
     m_buttons->button(index)->setAccessibleName(word);
     m_buttons->button(index)->updateGeometry();
 }

@@ -94,8 +94,7 @@ void SelectionBar::fillOptions() {
     for (const auto& [id, variant] : m_desk.book().sheet(job.plan).of<Variant>()) {
         if (variant.kind != VariantKind::option)
             continue;
-        QString words = text(variant.name);
-        QAction* action = m_choices->addAction(words.replace(u"&"_s, u"&&"_s));
+        QAction* action = m_choices->addAction(menuText(text(variant.name)));
         action->setCheckable(true);
         action->setData(qlonglong(id.value()));
         action->setChecked(std::ranges::count(job.selection.options, id) > 0);

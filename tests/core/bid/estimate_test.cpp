@@ -55,9 +55,9 @@ TEST_F(EstimateTest, LabourAndMaterialByPieceOfWork) {
 
 TEST_F(EstimateTest, PartsAndGoodsAreMaterial) {
     m_shop.addPart(PartUse::newel, Money::dollars(100));
-    m_shop.addPart(PartUse::lockset, Money::dollars(25), true);
+    m_shop.addPart(PartUse::passageSet, Money::dollars(25), true);
     m_takeoff.parts = {{PieceOfWork::stairs, PartUse::newel, 2, sourceAt(9, "Stair")},
-        {PieceOfWork::hardware, PartUse::lockset, 3, sourceAt(3, "D1")}};
+        {PieceOfWork::hardware, PartUse::passageSet, 3, sourceAt(3, "D1")}};
     m_takeoff.goods = {{PieceOfWork::builtIns, Money::dollars(450), sourceAt(10, "Mantel")}};
     const Estimate result = made();
     EXPECT_EQ(workOf(result, PieceOfWork::stairs).material, Money::dollars(200));

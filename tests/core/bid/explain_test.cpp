@@ -51,7 +51,7 @@ TEST_F(Explain, ALineFromItsSourcesToItsLabour) {
 TEST_F(Explain, ManySourcesAreCounted) {
     for (int i = 0; i < 40; ++i)
         m_takeoff.tasks.push_back(taskOf(Task::pictureFrameWindow, Quantity::count(1), 100 + i));
-    EXPECT_THAT(line(0), Contains("And 29 more, together 41 each."));
+    EXPECT_THAT(line(0), Contains("And 29 more; 41 each in all."));
 }
 
 TEST_F(Explain, ALineWithoutARate) {
@@ -97,10 +97,10 @@ TEST_F(Explain, ThePriceByPiecePricesSaysWhatHasNone) {
 
 TEST_F(Explain, TheMaterialOfAPieceOfWork) {
     m_shop.addPart(PartUse::newel, Money::dollars(100));
-    m_shop.addPart(PartUse::lockset, Money::dollars(25), true);
+    m_shop.addPart(PartUse::passageSet, Money::dollars(25), true);
     m_shop.setTax(Percent::whole(8));
     m_takeoff.parts = {{PieceOfWork::windows, PartUse::newel, 2, sourceAt(4, "W4")},
-        {PieceOfWork::windows, PartUse::lockset, 1, sourceAt(4, "W4")},
+        {PieceOfWork::windows, PartUse::passageSet, 1, sourceAt(4, "W4")},
         {PieceOfWork::doors, PartUse::newel, 1, sourceAt(7, "D7")}};
     m_takeoff.goods = {{PieceOfWork::windows, Money::dollars(50), sourceAt(4, "W4")}};
     const auto sticks = planAllSticks(stickNeeds(m_takeoff), m_shop.prices, Effort::quick);
@@ -109,7 +109,7 @@ TEST_F(Explain, TheMaterialOfAPieceOfWork) {
     EXPECT_EQ(windows.material, Money::cents(27810)); // 257.50 x 1.08
     EXPECT_THAT(explainMaterial(windows, m_takeoff, sticks, m_shop.prices, m_setup),
         ElementsAre("Flat casing: 8.0 ft of 16.0 ft, which cost $15.00, come to $7.50.",
-            "passage or privacy set: 1, supplied by the builder.",
+            "passage set: 1, supplied by the builder.",
             "newel: 2 at $100.00 is $200.00.", "Bought for W4: $50.00.",
             "Tax on material at 8 % is in it.", "Together: $278.10."));
 }

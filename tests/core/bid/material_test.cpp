@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bid/stick_supply.h"
+#include "takeoff/geometry.h"
 #include "small_shop.h"
 
 #include <gmock/gmock.h>

@@ -36,8 +36,6 @@ TEST(PriceBook, SticksAreThoseTheYardStocksShortestFirst) {
     ASSERT_EQ(sticks.size(), 2U);
     EXPECT_EQ(sticks[0].length, Length::feet(8));
     EXPECT_EQ(sticks[1].length, Length::feet(16));
-    EXPECT_EQ(book.longestStick(casing), Length::feet(16));
-    EXPECT_EQ(book.longestStick(Id<Profile>(99)), Length());
 }
 
 TEST(PriceBook, FactorsMultiply) {

@@ -103,7 +103,17 @@ TEST(RowJson, RefusesWhatIsNotThatValue) {
     expectUnreadable("[4,5]", "[4,-5]", "The plans");
     expectUnreadable("[4,5]", "4", "The plans");
     expectUnreadable("\"angle\":4500", "\"angel\":4500", "The sides");
-    expectUnreadable("\"text\":", "\"txet\":", "The text cannot be read: nothing stands there.");
+    expectUnreadable("\"text\":", "\"txet\":", "It has a field \"txet\" that is not known.");
+}
+
+// A row written by a program that did not know the field yet, as in an old journal.
+TEST(RowJson, AFieldThatIsNotThereKeepsItsStartingValue) {
+    Sample sample;
+    sample.text = "kept";
+    const auto json = parseJson("{\"count\":7}");
+    ASSERT_TRUE(readJson(*json, sample).ok());
+    EXPECT_EQ(sample.text, "kept");
+    EXPECT_EQ(sample.count, 7);
 }
 
 TEST(RowJson, RefusesWhatIsNotJson) {

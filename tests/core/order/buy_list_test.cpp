@@ -86,13 +86,13 @@ TEST(BuyList, WhatComesOutOfTheRackAloneNeedsNoSpare) {
 TEST(BuyList, PartsAreGatheredByUse) {
     PriceBook book;
     book.of<Part>().put({Id<Part>(1), "Square baluster", PartUse::baluster, Money::cents(950)});
-    book.of<Part>().put({Id<Part>(2), "Knob", PartUse::lockset, Money::dollars(24), true});
+    book.of<Part>().put({Id<Part>(2), "Knob", PartUse::passageSet, Money::dollars(24), true});
     Takeoff takeoff;
-    takeoff.parts = {partOf(PartUse::baluster, 12), partOf(PartUse::lockset, 3),
+    takeoff.parts = {partOf(PartUse::baluster, 12), partOf(PartUse::passageSet, 3),
         partOf(PartUse::baluster, 20)};
     const BuyList list = buyList(takeoff, {}, book);
     EXPECT_THAT(list.parts,
-        ElementsAre(PartLine{PartUse::lockset, "Knob", 3, Money::dollars(24), true},
+        ElementsAre(PartLine{PartUse::passageSet, "Knob", 3, Money::dollars(24), true},
             PartLine{PartUse::baluster, "Square baluster", 32, Money::cents(950), false}));
     EXPECT_EQ(list.partsCost, Money::dollars(304)); // the builder buys the knobs
     EXPECT_EQ(list.total(), Money::dollars(304));

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "basics/quote.h"
 #include "papers/plain_text.h"
 
 #include <gtest/gtest.h>

@@ -119,11 +119,11 @@ TEST(ScopeWords, WorkInHoursIsSaidByName) {
 TEST(ScopeWords, SaysWhatTheBuilderSupplies) {
     ScopeJob job;
     job.prices.of<Part>().put(
-        {Id<Part>(1), "Set", PartUse::lockset, Money(), true, Origin::shop});
+        {Id<Part>(1), "Set", PartUse::passageSet, Money(), true, Origin::shop});
     job.task(PieceOfWork::hardware, Task::lockset, count(14));
-    job.figures.takeoff.parts.push_back({PieceOfWork::hardware, PartUse::lockset, 14, {}});
+    job.figures.takeoff.parts.push_back({PieceOfWork::hardware, PartUse::passageSet, 14, {}});
     EXPECT_EQ(job.words(PieceOfWork::hardware),
-        "14 passage or privacy sets, supplied by the builder: passage or privacy set");
+        "14 passage or privacy sets, supplied by the builder: passage set");
 }
 
 TEST(ScopeWords, LabourThatNobodyBuysIsNotSaid) {

@@ -73,7 +73,7 @@ TEST_F(Swaps, OfTheSameProfileConflictAndTheLaterWins) {
     add(second, a, c);
     EXPECT_EQ(both()(a), c);
     EXPECT_THAT(m_remarks,
-        ElementsAre("option Oak and option Wide both swap the same profile; Wide is used."));
+        ElementsAre("Option Oak and option Wide both swap the same profile; Wide is used."));
 }
 
 TEST_F(Swaps, OfVariantsNotChosenDoNothing) {
@@ -85,7 +85,7 @@ TEST_F(Swaps, ForNoProfileAreLeftOutWithARemark) {
     add(first, a, {});
     EXPECT_EQ(both()(a), a);
     EXPECT_THAT(
-        m_remarks, ElementsAre("option Oak swaps a profile for none; that swap is left out."));
+        m_remarks, ElementsAre("Option Oak swaps a profile for none; that swap is left out."));
 }
 
 TEST(SwapsInAPlan, ReachItsDefaultsAndEveryRowsOwnProfiles) {

@@ -151,7 +151,7 @@ TEST(WholePlan, LaterVariantWinsAndARemarkSaysSo) {
     const WholePlan whole = sheet.whole({elevationB, {optionC}});
     EXPECT_EQ(whole.openings[0].width, Length::inches(50));
     EXPECT_THAT(
-        whole.remarks, ElementsAre("elevation B and option C both change opening W1; C is used."));
+        whole.remarks, ElementsAre("Elevation B and option C both change opening W1; C is used."));
 }
 
 TEST(WholePlan, TheOrderOfTheSelectionDecides) {
@@ -191,7 +191,7 @@ TEST(WholePlan, ChangeOfARowThatOnlyAnotherVariantHasIsRemarked) {
     sheet.put(change);
     EXPECT_THAT(sheet.whole({{}, {optionD}}).remarks,
         ElementsAre(
-            "option D changes opening W9, which is not in the plan without another option."));
+            "Option D changes opening W9, which is not in the plan without another option."));
     const WholePlan both = sheet.whole({{}, {optionC, optionD}});
     EXPECT_EQ(both.openings.back().id, added.id);
     EXPECT_EQ(both.openings.back().width, Length::inches(30));

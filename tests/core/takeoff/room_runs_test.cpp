@@ -62,14 +62,21 @@ TEST(Base, IsMiteredWhereTheProfileSaysSo) {
 TEST(Base, IsLessByTheDoorInItsWall) {
     const Takeoff takeoff = takeOne(
         room({ft(12), ft(14), ft(12), ft(14)}), {doorIn(Id<Room>(1), 1)});
-    EXPECT_EQ(piece(takeoff, "base, wall 1").longPoint, ft(12) - doorGap);
+    const std::vector<Piece> wall = pieces(takeoff, "base, wall 1");
+    ASSERT_EQ(wall.size(), 2U); // one on each side of the door
+    EXPECT_EQ(wall[0].longPoint + wall[1].longPoint, ft(12) - doorGap);
+    EXPECT_EQ(wall[0].left.cut, EndCut::cope);
+    EXPECT_EQ(wall[0].right, PieceEnd());
+    EXPECT_EQ(wall[1].left, PieceEnd());
     EXPECT_EQ(piece(takeoff, "base, wall 2").longPoint, ft(14));
     EXPECT_EQ(net(takeoff), ft(52) - doorGap);
 }
 
 TEST(Base, IsLessOnTheLongestWallWhereNoWallIsSaid) {
     const Takeoff takeoff = takeOne(room({ft(12), ft(14), ft(12), ft(13)}), {doorIn(Id<Room>(1))});
-    EXPECT_EQ(piece(takeoff, "base, wall 2").longPoint, ft(14) - doorGap);
+    const std::vector<Piece> wall = pieces(takeoff, "base, wall 2");
+    ASSERT_EQ(wall.size(), 2U);
+    EXPECT_EQ(wall[0].longPoint + wall[1].longPoint, ft(14) - doorGap);
     EXPECT_EQ(net(takeoff), ft(51) - doorGap);
 }
 

@@ -102,7 +102,8 @@ TEST(Hardware, IsCountedAsGoodsAndAsFitting) {
     opening.doorStop = true;
     opening.casing = profiles.oakCasing;
     const Takeoff takeoff = takeOne(opening);
-    EXPECT_EQ(parts(takeoff, PartUse::lockset), 2);
+    EXPECT_EQ(parts(takeoff, PartUse::keyedSet), 2);
+    EXPECT_EQ(parts(takeoff, PartUse::passageSet), 0);
     EXPECT_EQ(parts(takeoff, PartUse::deadbolt), 2);
     EXPECT_EQ(parts(takeoff, PartUse::doorStop), 2);
     EXPECT_EQ(amount(takeoff, Task::lockset), 2000);

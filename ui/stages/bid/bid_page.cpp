@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "stages/bid/bid_page.h"
 
+#include "bid/explain.h"
 #include "desk/desk.h"
 #include "desk/figure_desk.h"
 #include "stages/bid/bid_rows.h"
 #include "stages/bid/bid_setup_form.h"
 #include "figures/figure_cells.h"
 #include "figures/figure_view.h"
+#include "widgets/plain_text.h"
 
 #include <QLabel>
 #include <QScrollArea>
@@ -14,17 +16,24 @@
 #include <QTabWidget>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace miterbook {
 
 namespace {
 
-QLabel* plainLabel(const QString& name, QWidget* parent) {
-    auto* label = new QLabel(parent);
-    label->setTextFormat(Qt::PlainText);
-    label->setWordWrap(true);
+QLabel* namedLabel(const QString& name, QWidget* parent) {
+    QLabel* label = plainLabel({}, parent);
     label->setAccessibleName(name);
-    label->setTextInteractionFlags(Qt::TextSelectableByMouse);
     return label;
+}
+
+/// "5.8 days of 8 hours for a crew of 2".
+QString crewTime(Hours hours, const PriceBook& prices) {
+    const auto active = std::ranges::count_if(
+        prices.of<CrewMember>(), [](const auto& entry) { return entry.second.active; });
+    const int people = std::max(1, static_cast<int>(active));
+    return BidPage::tr("%1 for a crew of %2").arg(text(crewDays(hours, people))).arg(people);
 }
 
 } // namespace
@@ -59,19 +68,21 @@ QWidget* BidPage::summary() {
     auto* box = new QWidget(this);
     auto* column = new QVBoxLayout(box);
     column->setContentsMargins(0, 0, 0, 0);
-    m_price = plainLabel(tr("Price"), box);
+    m_price = namedLabel(tr("Price"), box);
     QFont large = m_price->font();
     large.setPointSizeF(large.pointSizeF() * 1.6);
     large.setBold(true);
     m_price->setFont(large);
-    m_ratios = plainLabel(tr("Cost, hours and profit"), box);
-    m_problems = plainLabel(tr("What keeps the price from being right"), box);
+    m_ratios = namedLabel(tr("Cost, hours and profit"), box);
+    m_problems = namedLabel(tr("What keeps the price from being right"), box);
     QFont bold = m_problems->font();
     bold.setBold(true);
     m_problems->setFont(bold);
     column->addWidget(m_price);
     column->addWidget(m_ratios);
+    m_notes = namedLabel(tr("Notes on the price"), box);
     column->addWidget(m_problems);
+    column->addWidget(m_notes);
     return box;
 }
 
@@ -115,7 +126,9 @@ void BidPage::refreshSummary() {
                              money(estimate.perManHour));
     if (estimate.perSquareFoot > Money())
         ratios += tr(" · %1 a square foot, as a check").arg(money(estimate.perSquareFoot));
-    m_ratios->setText(ratios);
+    m_ratios->setText(ratios + u'\n' + crewTime(estimate.total.hours, m_desk.book().prices));
+    m_notes->setText(lines(estimate.notes));
+    m_notes->setVisible(!estimate.notes.empty());
     m_problems->setText(lines(estimate.problems));
     m_problems->setVisible(!estimate.problems.empty());
 }

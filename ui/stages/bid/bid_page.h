@@ -34,6 +34,7 @@ private:
     QLabel* m_price;
     QLabel* m_ratios;
     QLabel* m_problems;
+    QLabel* m_notes;
     FigureView* m_works;
     FigureView* m_lines;
 };

@@ -91,8 +91,6 @@ void LivePanel::showRemarks() {
     if (m_figures.job()) {
         const auto seems = forgotten(figures.whole, m_desk.book().prices);
         m_remarks.insert(m_remarks.end(), seems.begin(), seems.end());
-        for (const std::string& sentence : figures.whole.remarks)
-            m_remarks.push_back({Remark::Weight::warning, {}, sentence});
     }
     std::ranges::stable_sort(m_remarks, [](const Remark& a, const Remark& b) {
         return a.weight == Remark::Weight::problem && b.weight != Remark::Weight::problem;

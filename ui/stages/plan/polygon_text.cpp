@@ -1,15 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "stages/plan/polygon_text.h"
 
+#include "basics/blank.h"
 #include "basics/number_text.h"
 
 namespace miterbook {
 
 namespace {
-
-bool isBlank(std::string_view text) {
-    return text.find_first_not_of(" \t") == std::string_view::npos;
-}
 
 Result<PolygonSide> parseSide(std::string_view text, LengthUnit bareUnit) {
     PolygonSide side;
