@@ -9,6 +9,7 @@ namespace miterbook::packing {
 namespace {
 
 constexpr std::int64_t leafWork = 20'000; // on each leaf in the first round
+constexpr std::int64_t firstMending = 10'000;
 
 // Beyond this the simplex spends its time on columns that hardly matter.
 std::size_t manyColumns(const Instance& instance) {
@@ -17,13 +18,15 @@ std::size_t manyColumns(const Instance& instance) {
 
 } // namespace
 
-Search::Search(const Instance& instance, Incumbent& incumbent, Budget& budget)
+Search::Search(const Instance& instance, Incumbent& incumbent, Budget& budget, Depth depth)
     : m_instance(instance)
     , m_incumbent(incumbent)
     , m_budget(budget)
     , m_master(instance)
     , m_dive(instance, m_master, incumbent, budget)
-    , m_exhaust(instance, m_master, incumbent, budget) {
+    , m_exhaust(instance, m_master, incumbent, budget)
+    , m_mend(instance, incumbent, budget)
+    , m_depth(depth) {
     for (const auto& [column, times] : incumbent.packing().columns)
         m_master.add(column);
 }
@@ -63,8 +66,16 @@ bool Search::dive() {
 }
 
 void Search::run() {
-    if (dive() && m_incumbent.complete() && !m_incumbent.proven() && !m_budget.exhausted())
+    if (!dive())
+        return;
+    mend(firstMending);
+    if (m_incumbent.complete() && !m_incumbent.proven() && !m_budget.exhausted())
         branch();
+}
+
+void Search::mend(std::int64_t work) {
+    if (m_depth == Depth::mending && !m_incumbent.proven() && !m_budget.exhausted())
+        m_mend.run(work);
 }
 
 void Search::branch() {
@@ -82,6 +93,7 @@ void Search::branch() {
             m_incumbent.raiseBound(openBound());
     }
     for (int round = 0; round < 6 && !m_unresolved.empty() && !m_budget.exhausted(); ++round) {
+        mend(firstMending << (round + 1));
         diveAtLeaves(2 + round);
         closeLeaves(leafWork << (2 * round));
     }

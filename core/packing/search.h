@@ -3,6 +3,7 @@
 
 #include "packing/dive.h"
 #include "packing/exhaust.h"
+#include "packing/mend.h"
 
 #include <queue>
 
@@ -12,7 +13,10 @@ namespace miterbook::packing {
 // numbers alone make the cost, so a leaf that fixes them all knows its cost exactly.
 class Search {
 public:
-    Search(const Instance& instance, Incumbent& incumbent, Budget& budget);
+    enum class Depth { plain, mending };
+    // Plain: plans are not mended, for parts of a plan that are searched themselves.
+    Search(const Instance& instance, Incumbent& incumbent, Budget& budget,
+        Depth depth = Depth::mending);
     void run();
     // Parts of it: the bound of the linear program; that and plans rounded from it. False when
     // the program was not solved.
@@ -30,6 +34,7 @@ private:
     };
 
     StickLimits rootLimits() const;
+    void mend(std::int64_t work);
     void branch();
     void process(Node node);
     void diveAtLeaves(int discrepancies);
@@ -46,6 +51,8 @@ private:
     Master m_master;
     Dive m_dive;
     Exhaust m_exhaust;
+    Mend m_mend;
+    Depth m_depth;
     std::priority_queue<Node> m_open;
     std::vector<Node> m_unresolved;
     std::int64_t m_numbers = 0;

@@ -49,6 +49,8 @@ public:
     void setTolerance(double tolerance) { m_tolerance = tolerance; }
 
 private:
+    static constexpr double smallPivot = 1e-7; // smaller ones would spoil the inverse
+
     static std::size_t index(int column) { return static_cast<std::size_t>(column); }
     double* inverse(std::size_t row) { return m_inverse.data() + row * m_stride; }
     const double* inverse(std::size_t row) const { return m_inverse.data() + row * m_stride; }

@@ -14,7 +14,7 @@ namespace {
 
 constexpr std::int64_t quickWork = 5000;
 constexpr std::int64_t tidyWork = 5000;
-constexpr std::int64_t tidiestWork = 20'000; // of the budget, once the cost is proven
+constexpr std::int64_t tidiestWork = 5'000; // of the budget, once the cost is proven
 
 Solution solutionOf(const Instance& instance, const Packing& packing, std::int64_t bound) {
     Solution solution;
@@ -50,7 +50,7 @@ Solution solve(const Problem& problem, Budget& budget, const Progress& progress)
         Search(instance, incumbent, budget).run();
     Budget last(tidyWork); // a few milliseconds that are spent even when the budget is used up
     incumbent.offer(Consolidation(instance, incumbent.packing(), last).run());
-    if (incumbent.proven() && !budget.exhausted()) {
+    if (incumbent.proven() && !budget.exhausted() && Tidiest::hopeful(instance)) {
         Budget some = budget.part(tidiestWork);
         Tidiest(instance, incumbent, some).run();
     }

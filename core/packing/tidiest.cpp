@@ -10,7 +10,9 @@ namespace miterbook::packing {
 
 namespace {
 
-constexpr int stepsPerUnit = 16;
+constexpr int stepsPerUnit = 4;
+constexpr std::size_t mostKinds = 14;
+constexpr std::int64_t mostPieces = 40;
 
 } // namespace
 
@@ -19,6 +21,12 @@ Tidiest::Tidiest(const Instance& instance, Incumbent& incumbent, Budget& budget)
     , m_incumbent(incumbent)
     , m_budget(budget)
     , m_cost(incumbent.packing().cost) {
+}
+
+bool Tidiest::hopeful(const Instance& instance) {
+    const Counts& demand = instance.demand();
+    return demand.size() <= mostKinds
+        && std::accumulate(demand.begin(), demand.end(), std::int64_t{0}) <= mostPieces;
 }
 
 void Tidiest::run() {

@@ -14,6 +14,8 @@ class Tidiest {
 public:
     Tidiest(const Instance& instance, Incumbent& incumbent, Budget& budget);
     void run();
+    // Whether there are few enough pieces for it to come to an end.
+    static bool hopeful(const Instance& instance);
 
 private:
     struct State {
