@@ -84,8 +84,11 @@ void takeSolution(StickPlan& plan, const packing::Solution& solution, const Stic
     for (const packing::Pattern& pattern : solution.plan.patterns)
         plan.patterns.push_back(cutPattern(pattern, supply, lots));
     std::ranges::stable_sort(plan.patterns, cutsBefore);
-    plan.cost = Money::cents(solution.plan.cost);
-    plan.bound = Money::cents(solution.bound);
+    for (const CutPattern& pattern : plan.patterns)
+        plan.cost += pattern.price * pattern.times;
+    // With offcuts counted the plan can be better by the gap at most, whatever is bought.
+    const Money gap = Money::cents(solution.plan.cost - solution.bound);
+    plan.bound = solution.bound > 0 ? std::max(plan.cost - gap, Money()) : Money();
     plan.proven = solution.proven;
 }
 

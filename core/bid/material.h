@@ -28,8 +28,8 @@ struct StickPlan {
     Id<Profile> profile;
     std::vector<CutPattern> patterns;
     Money cost;                ///< of the sticks bought
-    Money bound;               ///< no plan can cost less
-    bool proven = false;       ///< cost is the least possible
+    Money bound;               ///< no plan can cost less, what offcuts count for taken in
+    bool proven = false;       ///< cost is the least possible, likewise
     Length needed;             ///< running length of all pieces
     std::string problem;       ///< empty, or a sentence: no stick priced, a piece too long
 

@@ -40,11 +40,39 @@ StickSupply stickSupply(Id<Profile> profile, const PriceBook& prices) {
     return supply;
 }
 
+namespace {
+
+/// Kept offcuts by the length, as a share of the stick that is cheapest by length.
+packing::Salvage salvageOf(const StickSupply& supply, const Practice& practice) {
+    const StickSupply::Kind* cheapest = nullptr;
+    for (const StickSupply::Kind& kind : supply.kinds) {
+        if (!kind.offcut && (!cheapest
+                || Wide(kind.price.cents()) * cheapest->length.nm()
+                    < Wide(cheapest->price.cents()) * kind.length.nm()))
+            cheapest = &kind;
+    }
+    if (!cheapest || practice.offcutWorth <= Percent())
+        return {};
+    return {practice.keepOffcut.nm(), share(cheapest->price, practice.offcutWorth).cents(),
+        cheapest->length.nm()};
+}
+
+/// What an offcut in the rack is worth left there, as the planning of sticks counts it.
+std::int64_t worthInRack(Length offcut, const packing::Salvage& salvage) {
+    if (offcut.nm() < salvage.shortest)
+        return 0;
+    return static_cast<std::int64_t>(Wide(offcut.nm()) * salvage.cents / salvage.perLength);
+}
+
+} // namespace
+
 packing::Problem cuttingProblem(const std::vector<StickNeed::Lot>& lots, bool mitered,
     const StickSupply& supply, const Practice& practice) {
     packing::Problem problem;
+    problem.salvage = salvageOf(supply, practice);
     for (const StickSupply::Kind& kind : supply.kinds) {
-        problem.sticks.push_back({kind.length.nm(), kind.price.cents(),
+        problem.sticks.push_back({kind.length.nm(),
+            kind.offcut ? worthInRack(kind.length, problem.salvage) : kind.price.cents(),
             kind.offcut ? std::optional<std::int64_t>(kind.available) : std::nullopt});
     }
     for (const StickNeed::Lot& lot : lots)

@@ -27,7 +27,8 @@ struct StickSupply {
 
 StickSupply stickSupply(Id<Profile> profile, const PriceBook& prices);
 
-/// The cutting problem of the lots that come out of some stick, in nanometres and cents.
+/// The cutting problem of the lots that come out of some stick, in nanometres and cents. Where offcuts
+/// count for something (Practice::offcutWorth) one in the rack costs what it is worth there.
 packing::Problem cuttingProblem(
     const std::vector<StickNeed::Lot>& lots, bool mitered, const StickSupply& supply,
     const Practice& practice);

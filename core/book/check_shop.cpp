@@ -68,6 +68,7 @@ Result<void> check(const Practice& practice, const PriceBook& book) {
                 + formatLengthWithUnit(setting.value, style) + " is not between 0 and "
                 + formatLengthWithUnit(setting.most, style) + ".");
     return checks
+        .between(practice.offcutWorth, 0, 100, "The worth of an offcut")
         .require(practice.sawSwing > Angle() && practice.sawSwing <= Angle::degrees(75),
             "A saw swings up to 75 degrees either way.")
         .require(practice.spareSticks >= 0 && practice.spareSticks <= 100,

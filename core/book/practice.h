@@ -5,6 +5,7 @@
 #include "basics/fields.h"
 #include "basics/id.h"
 #include "basics/length.h"
+#include "basics/percent.h"
 
 namespace miterbook {
 
@@ -27,6 +28,9 @@ struct Practice {
     Angle sawSwing = Angle::degrees(50);       ///< saw swings this many degrees either way
     Length shelfSupport = Length::inches(40); ///< largest span between shelf supports
     Length balusterGap = Length::inches(4);   ///< largest clear gap; local code governs
+    /// What an offcut of keepOffcut or more counts for when sticks are planned: so much of what a new
+    /// stick costs by length. 0: nothing, sticks are planned for their price alone.
+    Percent offcutWorth;
 
     bool operator==(const Practice&) const = default;
 };
@@ -51,7 +55,8 @@ struct Describe<Practice> {
         field("longest_leg", &Practice::longestLeg),
         field("saw_swing", &Practice::sawSwing),
         field("shelf_support", &Practice::shelfSupport),
-        field("baluster_gap", &Practice::balusterGap));
+        field("baluster_gap", &Practice::balusterGap),
+        field("offcut_worth", &Practice::offcutWorth));
     }
 };
 

@@ -5,6 +5,13 @@ namespace miterbook {
 
 JobFigures figuresFor(const Book& book, Id<Plan> plan, const Selection& selection, Effort effort,
     const std::function<bool()>& stop) {
+    return figuresFor(book, plan, selection, [&](const StickNeed& need) {
+        return planSticks(need, book.prices, effort, stop);
+    });
+}
+
+JobFigures figuresFor(const Book& book, Id<Plan> plan, const Selection& selection,
+    const std::function<StickPlan(const StickNeed&)>& planFor) {
     JobFigures figures;
     const Plan* row = book.plan(plan);
     if (!row)
@@ -13,8 +20,10 @@ JobFigures figuresFor(const Book& book, Id<Plan> plan, const Selection& selectio
     const BidSetup* setup = book.bidSetup(plan);
     figures.setup = setup ? *setup : setupFrom(book.prices.terms(), plan);
     figures.takeoff = takeOff(figures.whole, book.prices, figures.setup.trips);
-    reprice(figures, book,
-        planAllSticks(stickNeeds(figures.takeoff), book.prices, effort, stop));
+    std::vector<StickPlan> sticks;
+    for (const StickNeed& need : stickNeeds(figures.takeoff))
+        sticks.push_back(planFor(need));
+    reprice(figures, book, std::move(sticks));
     return figures;
 }
 

@@ -26,6 +26,10 @@ struct JobFigures {
 JobFigures figuresFor(const Book& book, Id<Plan> plan, const Selection& selection, Effort effort,
     const std::function<bool()>& stop = {});
 
+/// The figures with the stick plan of each profile as `planFor` makes or remembers it.
+JobFigures figuresFor(const Book& book, Id<Plan> plan, const Selection& selection,
+    const std::function<StickPlan(const StickNeed&)>& planFor);
+
 /// The same figures with other stick plans: the estimate and buy list follow.
 void reprice(JobFigures& figures, const Book& book, std::vector<StickPlan> sticks);
 

@@ -10,7 +10,7 @@ namespace miterbook::packing {
 
 namespace {
 
-constexpr int stepsPerUnit = 4;
+constexpr int stepsPerUnit = 8;
 constexpr std::size_t mostKinds = 14;
 constexpr std::int64_t mostPieces = 40;
 
@@ -125,25 +125,32 @@ void Tidiest::choose(State& state, std::size_t patterns, Column& column, std::in
     }
 }
 
-bool Tidiest::take(
-    State& state, std::size_t patterns, const Column& column, std::int64_t times) {
+// Uses a column so often, goes on from there, and puts everything back.
+bool Tidiest::take(State& state, std::size_t patterns, const Column& column, std::int64_t times) {
     const std::int64_t width = m_instance.width(column);
-    State after = state;
-    Column priced = column;
-    priced.cost = m_instance.cost(column.bin, width);
-    after.packing.cost += priced.cost * times;
-    after.packing.columns.emplace_back(std::move(priced), times);
-    after.available[column.bin] -= times;
-    after.width -= width * times;
-    for (const auto& [kind, count] : column.cuts)
-        after.demand[static_cast<std::size_t>(kind)] -= count * times;
-    if (after.width > 0)
-        return patterns == 0 || visit(after, patterns);
-    if (after.packing.cost != m_cost)
-        return true;
-    m_found = true;
-    m_incumbent.offer(std::move(after.packing));
-    return true;
+    const std::int64_t cost = m_instance.cost(column.bin, width) * times;
+    const auto book = [&](std::int64_t by) {
+        state.packing.cost += cost * by;
+        state.available[column.bin] -= times * by;
+        state.width -= width * times * by;
+        for (const auto& [kind, count] : column.cuts)
+            state.demand[static_cast<std::size_t>(kind)] -= count * times * by;
+    };
+    book(1);
+    bool goOn = true;
+    if (state.width == 0 || patterns > 0) {
+        state.packing.columns.emplace_back(column, times);
+        state.packing.columns.back().first.cost = cost / times;
+        if (state.width > 0) {
+            goOn = visit(state, patterns);
+        } else if (state.packing.cost == m_cost) {
+            m_found = true;
+            m_incumbent.offer(state.packing);
+        }
+        state.packing.columns.pop_back();
+    }
+    book(-1);
+    return goOn;
 }
 
 } // namespace miterbook::packing

@@ -65,6 +65,8 @@ constexpr Column<Practice> practiceColumns[] = {
     setting<&Practice::endTrim>(QT_TRANSLATE_NOOP("Column", "Trimmed off each stick")),
     setting<&Practice::scarf>(QT_TRANSLATE_NOOP("Column", "Extra for one splice")),
     setting<&Practice::keepOffcut>(QT_TRANSLATE_NOOP("Column", "Shortest offcut kept")),
+    percentColumn<&Practice::offcutWorth>(
+        QT_TRANSLATE_NOOP("Column", "An offcut counts for, % of new stick")),
     angleColumn<&Practice::sawSwing>(QT_TRANSLATE_NOOP("Column", "The saw swings, degrees")),
     wholeColumn<&Practice::spareSticks, 0, 100>(
         QT_TRANSLATE_NOOP("Column", "Spare sticks of each profile")),

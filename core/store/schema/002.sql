@@ -56,3 +56,6 @@ CREATE TABLE saw_test (
     setting INTEGER NOT NULL, measured INTEGER NOT NULL, corner INTEGER NOT NULL
 ) STRICT;
 CREATE INDEX saw_test_by_plan ON saw_test (plan);
+
+-- What a kept offcut counts for, in hundredths of a per cent of a new stick by length.
+ALTER TABLE practice ADD COLUMN offcut_worth INTEGER NOT NULL DEFAULT 0;

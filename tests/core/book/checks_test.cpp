@@ -208,6 +208,9 @@ TEST(CheckPractice, EverySettingHasItsLimits) {
     practice = Practice();
     practice.spareSticks = -1;
     EXPECT_THAT(refusal(practice), HasSubstr("Spare sticks"));
+    practice = Practice();
+    practice.offcutWorth = Percent::whole(101);
+    EXPECT_THAT(refusal(practice), HasSubstr("The worth of an offcut of 101 %"));
 }
 
 TEST(CheckPart, OneForEachUse) {

@@ -4,6 +4,7 @@
 #include "packing/consolidate.h"
 #include "packing/greedy.h"
 #include "packing/incumbent.h"
+#include "packing/mend.h"
 #include "packing/partial.h"
 
 #include <gtest/gtest.h>
@@ -200,6 +201,45 @@ TEST(Consolidation, KeepsCreditedRemainders) {
     const Packing merged = Consolidation(instance, packing, budget).run();
     EXPECT_LE(merged.cost, 19);
     EXPECT_EQ(fault(problem, instance.plan(merged)).value_or(""), "");
+}
+
+// 60 + 30 + 10 and 50 + 50 need two sticks; the plan to start from uses three.
+TEST(Mend, TakesSticksApartUntilOneIsSaved) {
+    Problem problem;
+    problem.sticks = {{100, 10, std::nullopt}};
+    problem.pieces = {{60, 1}, {50, 2}, {30, 1}, {10, 1}};
+    const Instance instance(problem);
+    const Progress silent;
+    Incumbent incumbent(instance, silent);
+    Packing packing;
+    packing.columns = {{{0, {{0, 1}}, 10}, 1}, {{0, {{1, 1}, {2, 1}}, 10}, 1},
+        {{0, {{1, 1}, {3, 1}}, 10}, 1}};
+    packing.cost = 30;
+    packing.missing = {0, 0, 0, 0};
+    incumbent.offer(packing);
+    Budget budget(100'000);
+    Mend(instance, incumbent, budget).run(50'000);
+    EXPECT_EQ(incumbent.packing().cost, 20);
+    EXPECT_EQ(fault(problem, instance.plan(incumbent.packing())).value_or(""), "");
+}
+
+// An offcut is there once, in the part as in the whole.
+TEST(Mend, UsesLimitedSticksNoOftenerThanTheyAreThere) {
+    Problem problem;
+    problem.sticks = {{100, 10, std::nullopt}, {60, 0, 1}};
+    problem.pieces = {{60, 3}, {40, 3}};
+    const Instance instance(problem);
+    const Progress silent;
+    Incumbent incumbent(instance, silent);
+    Packing packing;
+    packing.columns = {{{0, {{0, 1}}, 10}, 3}, {{0, {{1, 2}}, 10}, 1}, {{1, {{1, 1}}, 0}, 1}};
+    packing.cost = 40;
+    packing.missing = {0, 0};
+    incumbent.offer(packing);
+    Budget budget(100'000);
+    Mend(instance, incumbent, budget).run(50'000);
+    EXPECT_EQ(incumbent.packing().cost, 30);
+    EXPECT_EQ(fault(problem, instance.plan(incumbent.packing())).value_or(""), "");
 }
 
 } // namespace
