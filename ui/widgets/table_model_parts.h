@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "widgets/column_text.h"
 #include "widgets/plain_text.h"
 #include "widgets/table_model.h"
 

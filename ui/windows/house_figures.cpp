@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "windows/house_figures.h"
 
+#include "job/any_row.h"
 #include "job/figures.h"
 
 #include <QCoreApplication>
