@@ -42,16 +42,16 @@ struct WayOfJoining {
     double fastenerMinutes = 0; ///< more for a corner with a spline, biscuit or tenon
     double centsPerCorner = 0;  ///< adhesive and what goes with it
     double fastenerCents = 0;
-    Length fastenerOver;        ///< wider casing gets one; zero: every width does
+    Length fastenerOver; ///< wider casing gets one; zero: every width does
 };
 
 /// What one set costs by a way of joining.
 struct SetCost {
-    bool fastened = false;      ///< its corners get a mechanical joint
-    double minutes = 0;         ///< hands at the bench
-    double cents = 0;           ///< goods, and the minutes at the crew's rate
-    int clamps = 0;             ///< that keep the bench busy
-    double setsPerHour = 0;     ///< with the clamps there are
+    bool fastened = false;  ///< its corners get a mechanical joint
+    double minutes = 0;     ///< hands at the bench
+    double cents = 0;       ///< goods, and the minutes at the crew's rate
+    int clamps = 0;         ///< that keep the bench busy
+    double setsPerHour = 0; ///< with the clamps there are
 };
 
 /// One set of so many corners in casing of a width, at a crew rate in cents an hour.

@@ -35,7 +35,8 @@ public:
     std::vector<AssemblySet> sets(Id<Level> level) {
         for (std::size_t i = 0; i < m_sheet.pieces.size(); ++i) {
             const SawPiece& piece = m_sheet.pieces[i].piece;
-            if (piece.ofOpening && isSide(piece.key.part) && (!level || piece.source.level == level))
+            if (piece.ofOpening && isSide(piece.key.part)
+                && (!level || piece.source.level == level))
                 add(i);
         }
         std::vector<AssemblySet> list;
@@ -127,8 +128,8 @@ AssemblyPlan assemblyPlan(
     const std::vector<SetTimes> times = runAssembly(corners, plan.work);
     for (std::size_t i = 0; i < times.size(); ++i)
         plan.bench[i].times = times[i];
-    const auto first = std::ranges::find_if(plan.bench,
-        [](const AssemblySet& set) { return set.state != PieceState::assembled; });
+    const auto first = std::ranges::find_if(
+        plan.bench, [](const AssemblySet& set) { return set.state != PieceState::assembled; });
     plan.firstOff = first == plan.bench.end() ? 0.0 : first->times.off;
     plan.usualCorners = usualCorners(plan.bench);
     plan.setsPerHour = setsPerHour(plan.work, plan.usualCorners);

@@ -11,20 +11,20 @@ namespace miterbook {
 
 /// The pieces of one cased face of an opening that are joined before they are hung.
 struct AssemblySet {
-    std::string name;        ///< "W4", "D2 face 2"
+    std::string name; ///< "W4", "D2 face 2"
     std::int64_t source = 0;
     int unit = 1;
     int face = 1;
     Id<Level> level;
     Id<Profile> profile;
-    int corners = 0;         ///< mitered joints
-    int fasteners = 0;       ///< mechanical joints in each corner
-    Length longest;          ///< long point of its longest side
-    bool onFloor = false;    ///< too large for the bench: joined on the floor by its opening
-    int ready = 0;           ///< place of the last stop it waits for, in the order of the sheet
+    int corners = 0;      ///< mitered joints
+    int fasteners = 0;    ///< mechanical joints in each corner
+    Length longest;       ///< long point of its longest side
+    bool onFloor = false; ///< too large for the bench: joined on the floor by its opening
+    int ready = 0;        ///< place of the last stop it waits for, in the order of the sheet
     PieceState state = PieceState::listed;
     std::vector<std::size_t> pieces;
-    SetTimes times;          ///< of the sets at the bench
+    SetTimes times; ///< of the sets at the bench
 
     bool operator==(const AssemblySet&) const = default;
 };
@@ -35,10 +35,10 @@ struct AssemblyPlan {
     std::vector<AssemblySet> floor;
     std::string joining;
     CornerWork work;
-    double firstOff = 0;     ///< minutes until the first set is off the bench
-    double setsPerHour = 0;  ///< of the usual set
+    double firstOff = 0;    ///< minutes until the first set is off the bench
+    double setsPerHour = 0; ///< of the usual set
     int usualCorners = 4;
-    int clampsNeeded = 0;    ///< that would never wait
+    int clampsNeeded = 0; ///< that would never wait
 
     bool operator==(const AssemblyPlan&) const = default;
 };

@@ -20,8 +20,8 @@ WayOfJoining wayOfJoining(const Bench& bench, JoiningChoice choice) {
         way.fastenerCents = centsOf(bench.firstFastenerCost);
         way.fastenerOver = bench.firstFastenerOver;
     } else {
-        way.corner
-            = {bench.secondMakeUp.toDouble(), bench.secondDwell.toDouble(), bench.secondClamps};
+        way.corner = {
+            bench.secondMakeUp.toDouble(), bench.secondDwell.toDouble(), bench.secondClamps};
         way.fastenerMinutes = bench.secondFastener.toDouble();
         way.centsPerCorner = centsOf(bench.secondCost);
         way.fastenerCents = centsOf(bench.secondFastenerCost);

@@ -27,7 +27,7 @@ struct Words<JoiningChoice> {
 /// values are common practice where no source is named.
 struct Bench {
     Id<Bench> id;
-    Length paintTolerance = Length::sixteenths(1);   ///< a setting may miss a length by this
+    Length paintTolerance = Length::sixteenths(1); ///< a setting may miss a length by this
     Length stainTolerance = Length::thirtySeconds(1);
     Length askSquare = Length::sixteenths(2);  ///< diagonals apart: flagged
     Length stopSquare = Length::sixteenths(4); ///< diagonals apart: stop and ask
@@ -44,10 +44,10 @@ struct Bench {
     MinutesPerUnit firstMakeUp = MinutesPerUnit::whole(2); ///< a corner
     MinutesPerUnit firstDwell = MinutesPerUnit::whole(30); ///< glue makers: 30 to 60 min clamped
     int firstClamps = 16;
-    UnitPrice firstCost = UnitPrice::cents(3);             ///< a corner
+    UnitPrice firstCost = UnitPrice::cents(3); ///< a corner
     MinutesPerUnit firstFastener = MinutesPerUnit::whole(1);
     UnitPrice firstFastenerCost = UnitPrice::cents(6);
-    Length firstFastenerOver;                              ///< weak on end grain: at any width
+    Length firstFastenerOver; ///< weak on end grain: at any width
     std::string secondName = "reactive hot melt";
     MinutesPerUnit secondMakeUp = MinutesPerUnit::hundredths(75);
     MinutesPerUnit secondDwell = MinutesPerUnit::whole(2);
@@ -58,17 +58,17 @@ struct Bench {
     Length secondFastenerOver = Length::sixteenths(56);
     Wood wood = Wood::poplar;
     Grain grain = Grain::flat;
-    int rackTemperature = 55;                    ///< degrees Fahrenheit, where the trim lies
+    int rackTemperature = 55; ///< degrees Fahrenheit, where the trim lies
     Percent rackHumidity = Percent::whole(60);
-    int houseTemperature = 70;                   ///< in the finished house
+    int houseTemperature = 70; ///< in the finished house
     Percent houseHumidity = Percent::whole(40);
-    int labelColumns = 3;                        ///< labels on a sheet
+    int labelColumns = 3; ///< labels on a sheet
     int labelRows = 10;
-    Length labelWidth = Length::sixteenths(42);  ///< 2 5/8
+    Length labelWidth = Length::sixteenths(42); ///< 2 5/8
     Length labelHeight = Length::inches(1);
-    Length labelLeft = Length::sixteenths(3);    ///< edge of the sheet to the first label
+    Length labelLeft = Length::sixteenths(3); ///< edge of the sheet to the first label
     Length labelTop = Length::sixteenths(8);
-    Length labelGap = Length::sixteenths(2);     ///< between columns
+    Length labelGap = Length::sixteenths(2); ///< between columns
 
     Length tolerance(Finish finish) const {
         return finish == Finish::stain ? stainTolerance : paintTolerance;
@@ -87,49 +87,33 @@ struct Describe<Bench> {
     static constexpr std::string_view table = "bench";
     static constexpr std::string_view noun = "saw and bench settings";
     static constexpr void allFields(auto&& take) {
-        take(field("id", &Bench::id),
-        field("paint_tolerance", &Bench::paintTolerance),
-        field("stain_tolerance", &Bench::stainTolerance),
-        field("ask_square", &Bench::askSquare),
-        field("stop_square", &Bench::stopSquare),
-        field("bow_over", &Bench::bowOver),
-        field("jamb_over", &Bench::jambOver),
-        field("plan_over", &Bench::planOver),
-        field("short_piece", &Bench::shortPiece),
-        field("floor_frame", &Bench::floorFrame),
-        field("fence", &Bench::fence),
-        field("stop_move", &Bench::stopMove),
-        field("tape_pull", &Bench::tapePull),
-        field("joining", &Bench::joining),
-        field("first_name", &Bench::firstName),
-        field("first_make_up", &Bench::firstMakeUp),
-        field("first_dwell", &Bench::firstDwell),
-        field("first_clamps", &Bench::firstClamps),
-        field("first_cost", &Bench::firstCost),
-        field("first_fastener", &Bench::firstFastener),
-        field("first_fastener_cost", &Bench::firstFastenerCost),
-        field("first_fastener_over", &Bench::firstFastenerOver),
-        field("second_name", &Bench::secondName),
-        field("second_make_up", &Bench::secondMakeUp),
-        field("second_dwell", &Bench::secondDwell),
-        field("second_clamps", &Bench::secondClamps),
-        field("second_cost", &Bench::secondCost),
-        field("second_fastener", &Bench::secondFastener),
-        field("second_fastener_cost", &Bench::secondFastenerCost),
-        field("second_fastener_over", &Bench::secondFastenerOver),
-        field("wood", &Bench::wood),
-        field("grain", &Bench::grain),
-        field("rack_temperature", &Bench::rackTemperature),
-        field("rack_humidity", &Bench::rackHumidity),
-        field("house_temperature", &Bench::houseTemperature),
-        field("house_humidity", &Bench::houseHumidity),
-        field("label_columns", &Bench::labelColumns),
-        field("label_rows", &Bench::labelRows),
-        field("label_width", &Bench::labelWidth),
-        field("label_height", &Bench::labelHeight),
-        field("label_left", &Bench::labelLeft),
-        field("label_top", &Bench::labelTop),
-        field("label_gap", &Bench::labelGap));
+        take(field("id", &Bench::id), field("paint_tolerance", &Bench::paintTolerance),
+            field("stain_tolerance", &Bench::stainTolerance),
+            field("ask_square", &Bench::askSquare), field("stop_square", &Bench::stopSquare),
+            field("bow_over", &Bench::bowOver), field("jamb_over", &Bench::jambOver),
+            field("plan_over", &Bench::planOver), field("short_piece", &Bench::shortPiece),
+            field("floor_frame", &Bench::floorFrame), field("fence", &Bench::fence),
+            field("stop_move", &Bench::stopMove), field("tape_pull", &Bench::tapePull),
+            field("joining", &Bench::joining), field("first_name", &Bench::firstName),
+            field("first_make_up", &Bench::firstMakeUp), field("first_dwell", &Bench::firstDwell),
+            field("first_clamps", &Bench::firstClamps), field("first_cost", &Bench::firstCost),
+            field("first_fastener", &Bench::firstFastener),
+            field("first_fastener_cost", &Bench::firstFastenerCost),
+            field("first_fastener_over", &Bench::firstFastenerOver),
+            field("second_name", &Bench::secondName), field("second_make_up", &Bench::secondMakeUp),
+            field("second_dwell", &Bench::secondDwell),
+            field("second_clamps", &Bench::secondClamps), field("second_cost", &Bench::secondCost),
+            field("second_fastener", &Bench::secondFastener),
+            field("second_fastener_cost", &Bench::secondFastenerCost),
+            field("second_fastener_over", &Bench::secondFastenerOver), field("wood", &Bench::wood),
+            field("grain", &Bench::grain), field("rack_temperature", &Bench::rackTemperature),
+            field("rack_humidity", &Bench::rackHumidity),
+            field("house_temperature", &Bench::houseTemperature),
+            field("house_humidity", &Bench::houseHumidity),
+            field("label_columns", &Bench::labelColumns), field("label_rows", &Bench::labelRows),
+            field("label_width", &Bench::labelWidth), field("label_height", &Bench::labelHeight),
+            field("label_left", &Bench::labelLeft), field("label_top", &Bench::labelTop),
+            field("label_gap", &Bench::labelGap));
     }
 };
 

@@ -111,7 +111,8 @@ Result<void> checkBench(const Bench& bench) {
 Result<void> checkMeasure(const Measure& measure) {
     Checks checks;
     checks.require(static_cast<bool>(measure.opening), "A measure belongs to an opening.");
-    checks.require(measure.unit >= 1 && measure.unit <= 10'000, "Openings alike are counted from 1.");
+    checks.require(
+        measure.unit >= 1 && measure.unit <= 10'000, "Openings alike are counted from 1.");
     for (const Length reading : {measure.widthTop, measure.widthMiddle, measure.widthBottom,
              measure.heightLeft, measure.heightMiddle, measure.heightRight})
         checks.require(isReading(reading), "A width or height at an opening is from 0 to 40 ft.");
@@ -137,8 +138,7 @@ Result<void> checkSawTest(const SawTest& test) {
     const Length off = test.set > test.measured ? test.set - test.measured
                                                 : test.measured - test.set;
     return Checks()
-        .require(test.set >= Length() && test.measured >= Length()
-                && test.set <= longestSensible,
+        .require(test.set >= Length() && test.measured >= Length() && test.set <= longestSensible,
             "A test cut has a length.")
         .require(test.measured == Length() || test.set == Length() || off <= Length::inches(2),
             "A test cut is within 2 in of what the stop was set to; read both again.")

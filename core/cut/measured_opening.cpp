@@ -89,8 +89,8 @@ private:
         return text.data();
     }
     void add(bool stop, std::string sentence) {
-        m_remarks.push_back({stop ? MeasureRemark::Weight::stop : MeasureRemark::Weight::ask,
-            std::move(sentence)});
+        m_remarks.push_back(
+            {stop ? MeasureRemark::Weight::stop : MeasureRemark::Weight::ask, std::move(sentence)});
     }
 
     void square() {
@@ -100,8 +100,8 @@ private:
         if (up == Length() || down == Length() || apart < m_bench.askSquare)
             return;
         const MeasuredOpening sized = measuredOpening(m_opening, &m_measure);
-        const OutOfSquare out
-            = outOfSquare(sized.opening.width, sized.opening.height, up, down, m_face);
+        const OutOfSquare out = outOfSquare(
+            sized.opening.width, sized.opening.height, up, down, m_face);
         const bool stop = apart >= m_bench.stopSquare;
         std::string text = "Diagonals " + say(apart) + " apart: a square frame's reveal runs out "
             + say(out.runOut) + ", a frame pulled to the opening has miters open by "
@@ -115,9 +115,10 @@ private:
         const Length size = bow < Length() ? -bow : bow;
         if (size == Length() || size < m_bench.bowOver)
             return;
-        add(false, std::string("The ") + what + " bows " + (bow < Length() ? "in " : "out ")
-                + say(size) + " in the middle: the reveal "
-                + (bow < Length() ? "narrows" : "widens") + " by up to that. Shim the jamb straight.");
+        add(false,
+            std::string("The ") + what + " bows " + (bow < Length() ? "in " : "out ") + say(size)
+                + " in the middle: the reveal " + (bow < Length() ? "narrows" : "widens")
+                + " by up to that. Shim the jamb straight.");
     }
 
     void tapered() {
@@ -126,19 +127,22 @@ private:
         if (2 * slack < m_bench.askSquare || slack == Length())
             return;
         add(2 * slack >= m_bench.stopSquare,
-            "Opposite readings " + say(2 * slack) + " apart: the frame is cut for the middle and each "
-            "reveal is off by up to " + say(slack / 2) + ".");
+            "Opposite readings " + say(2 * slack)
+                + " apart: the frame is cut for the middle and each "
+                  "reveal is off by up to "
+                + say(slack / 2) + ".");
     }
 
     void jamb() {
         const Length off = m_measure.proud < Length() ? -m_measure.proud : m_measure.proud;
         if (off == Length() || off < m_bench.jambOver)
             return;
-        add(false, m_measure.proud > Length()
-                ? "The jamb stands " + say(off)
-                    + " proud: the casing rocks on it and the miter opens at the face. Plane the jamb "
+        add(false,
+            m_measure.proud > Length() ? "The jamb stands " + say(off)
+                    + " proud: the casing rocks on it and the miter opens at the face. Plane the "
+                      "jamb "
                       "or pad the wall."
-                : "The jamb is " + say(off)
+                                       : "The jamb is " + say(off)
                     + " shy: the casing bears on the wall and tips in. Pad the jamb or plane the "
                       "board's edge.");
     }
@@ -149,7 +153,8 @@ private:
         const Length far = readings.most > planned ? readings.most : readings.least;
         const Length off = far > planned ? far - planned : planned - far;
         if (off >= m_bench.planOver && m_bench.planOver > Length())
-            add(false, std::string(what) + " " + say(far) + " is " + say(off)
+            add(false,
+                std::string(what) + " " + say(far) + " is " + say(off)
                     + (far > planned ? " over" : " under") + " the plan's " + say(planned)
                     + ". Read it again, or is it another opening?");
     }

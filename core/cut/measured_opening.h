@@ -12,21 +12,21 @@ namespace miterbook {
 
 /// One opening as measured, ready to be cut for. Where nothing was read it has the plan's size.
 struct MeasuredOpening {
-    Opening opening;      ///< one of it, with the size that its casing is cut for
-    Length rightHeight;   ///< a leg on a floor is cut to its own height; else the same as the left
-    Length widthSlack;    ///< half of what the readings of the width are apart
+    Opening opening;    ///< one of it, with the size that its casing is cut for
+    Length rightHeight; ///< a leg on a floor is cut to its own height; else the same as the left
+    Length widthSlack;  ///< half of what the readings of the width are apart
     Length heightSlack;
     bool measured = false; ///< both width and height were read
 };
 
-/// What a measure makes of the plan's opening. The sides of a frame, and legs that stand on a stool,
-/// are equal and cut for the middle of the readings, so that what the opening is out is shared by
-/// both reveals. The head of a door is cut for the top of the opening. A polygon keeps the plan's
-/// sides. `measure` may be null.
+/// What a measure makes of the plan's opening. The sides of a frame, and legs that stand on a
+/// stool, are equal and cut for the middle of the readings, so that what the opening is out is
+/// shared by both reveals. The head of a door is cut for the top of the opening. A polygon keeps
+/// the plan's sides. `measure` may be null.
 MeasuredOpening measuredOpening(const Opening& opening, const Measure* measure);
 
-/// Something that the readings of one opening tell, with what follows from it in numbers and what to
-/// do about it.
+/// Something that the readings of one opening tell, with what follows from it in numbers and what
+/// to do about it.
 struct MeasureRemark {
     enum class Weight { ask, stop };
     Weight weight = Weight::ask;

@@ -18,12 +18,18 @@ struct Movement {
 /// FPL-GTR-190 (2010), table 13-5; the pines, firs and yellow-poplar agree with the shrinkages of
 /// its table 4-3 by coefficientFromShrinkage.
 constexpr std::array movements{
-    Movement{Wood::whitePine, .00071, .00212}, Movement{Wood::ponderosaPine, .00133, .00216},
-    Movement{Wood::whiteFir, .00112, .00245},  Movement{Wood::douglasFir, .00165, .00267},
-    Movement{Wood::poplar, .00158, .00289},    Movement{Wood::redAlder, .00151, .00256},
-    Movement{Wood::redOak, .00158, .00369},    Movement{Wood::whiteOak, .00180, .00365},
-    Movement{Wood::hardMaple, .00165, .00353}, Movement{Wood::redMaple, .00137, .00289},
-    Movement{Wood::cherry, .00126, .00248},    Movement{Wood::walnut, .00190, .00274},
+    Movement{Wood::whitePine, .00071, .00212},
+    Movement{Wood::ponderosaPine, .00133, .00216},
+    Movement{Wood::whiteFir, .00112, .00245},
+    Movement{Wood::douglasFir, .00165, .00267},
+    Movement{Wood::poplar, .00158, .00289},
+    Movement{Wood::redAlder, .00151, .00256},
+    Movement{Wood::redOak, .00158, .00369},
+    Movement{Wood::whiteOak, .00180, .00365},
+    Movement{Wood::hardMaple, .00165, .00353},
+    Movement{Wood::redMaple, .00137, .00289},
+    Movement{Wood::cherry, .00126, .00248},
+    Movement{Wood::walnut, .00190, .00274},
 };
 
 } // namespace

@@ -25,12 +25,18 @@ enum class Wood {
 template <>
 struct Words<Wood> {
     static constexpr std::array list{
-        Word{Wood::whitePine, "eastern white pine"}, Word{Wood::ponderosaPine, "ponderosa pine"},
-        Word{Wood::whiteFir, "white fir"},           Word{Wood::douglasFir, "Douglas-fir"},
-        Word{Wood::poplar, "yellow-poplar"},         Word{Wood::redAlder, "red alder"},
-        Word{Wood::redOak, "red oak"},               Word{Wood::whiteOak, "white oak"},
-        Word{Wood::hardMaple, "sugar maple"},        Word{Wood::redMaple, "red maple"},
-        Word{Wood::cherry, "black cherry"},          Word{Wood::walnut, "black walnut"},
+        Word{Wood::whitePine, "eastern white pine"},
+        Word{Wood::ponderosaPine, "ponderosa pine"},
+        Word{Wood::whiteFir, "white fir"},
+        Word{Wood::douglasFir, "Douglas-fir"},
+        Word{Wood::poplar, "yellow-poplar"},
+        Word{Wood::redAlder, "red alder"},
+        Word{Wood::redOak, "red oak"},
+        Word{Wood::whiteOak, "white oak"},
+        Word{Wood::hardMaple, "sugar maple"},
+        Word{Wood::redMaple, "red maple"},
+        Word{Wood::cherry, "black cherry"},
+        Word{Wood::walnut, "black walnut"},
     };
 };
 
@@ -39,15 +45,16 @@ enum class Grain { flat, edge };
 
 template <>
 struct Words<Grain> {
-    static constexpr std::array list{Word{Grain::flat, "flat grain"}, Word{Grain::edge, "edge grain"}};
+    static constexpr std::array list{
+        Word{Grain::flat, "flat grain"}, Word{Grain::edge, "edge grain"}};
 };
 
 /// The moisture, in percent of dry weight, at which wood comes to rest in air of so many degrees
 /// Fahrenheit and relative humidity from 0 to 1. Wood Handbook, FPL-GTR-282 (2021), equation 4-5.
 double equilibriumMoisture(double fahrenheit, double humidity);
 
-/// Change of width per percent of moisture, of the present width. Wood Handbook, FPL-GTR-190 (2010),
-/// table 13-5.
+/// Change of width per percent of moisture, of the present width. Wood Handbook, FPL-GTR-190
+/// (2010), table 13-5.
 double changeCoefficient(Wood wood, Grain grain);
 
 /// The same from the shrinkage from green to oven-dry in percent: (S / 30) / (100 - 20 S / 30).

@@ -14,8 +14,8 @@ namespace miterbook {
 struct OpeningUnit {
     Opening opening;
     int unit = 1;
-    std::string name;   ///< "W4", "W4.2"
-    Measure measure;    ///< its id is none where it has not been measured
+    std::string name; ///< "W4", "W4.2"
+    Measure measure;  ///< its id is none where it has not been measured
 
     bool operator==(const OpeningUnit&) const = default;
 };

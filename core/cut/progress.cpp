@@ -138,15 +138,16 @@ Result<std::vector<std::size_t>> piecesCalled(const SawSheet& sheet, std::string
         found = piecesAtStop(sheet, *stop);
     const std::string_view afterStick = name.starts_with("stick")
         ? trimmed(std::string_view(name).substr(5))
-        : name.starts_with("s") ? std::string_view(name).substr(1) : std::string_view();
+        : name.starts_with("s") ? std::string_view(name).substr(1)
+                                : std::string_view();
     if (const auto stick = wholeNumber(afterStick); found.empty() && stick)
         found = piecesOfStick(sheet, *stick);
     if (found.empty() && !name.empty())
-        found = piecesThat(sheet, [&](const SheetPiece& piece) {
-            return lowered(piece.piece.source.name) == name;
-        });
+        found = piecesThat(sheet,
+            [&](const SheetPiece& piece) { return lowered(piece.piece.source.name) == name; });
     if (found.empty())
-        return Error{Fault::notFound, "Nothing on the saw sheet is called " + inQuotes(typed)
+        return Error{Fault::notFound,
+            "Nothing on the saw sheet is called " + inQuotes(typed)
                 + ": type the number of a stop, \"stick\" and its number, or an opening's mark."};
     return found;
 }

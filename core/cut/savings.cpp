@@ -3,8 +3,8 @@
 
 namespace miterbook {
 
-BatchSavings batchSavings(int pieces, int settings, int readings, double minutesPerStopMove,
-    double minutesPerTapePull) {
+BatchSavings batchSavings(
+    int pieces, int settings, int readings, double minutesPerStopMove, double minutesPerTapePull) {
     const auto reckoned = [&](int moves, int pulls) {
         return SetUps{moves, pulls, moves * minutesPerStopMove + pulls * minutesPerTapePull};
     };

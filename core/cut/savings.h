@@ -24,7 +24,7 @@ struct BatchSavings {
 /// By piece: one stop move and two pulls (at the opening, at the saw) for each piece. By batch: one
 /// stop move and one pull for each setting, and the readings taken at the openings. Minutes by the
 /// shop's own settings.
-BatchSavings batchSavings(int pieces, int settings, int readings, double minutesPerStopMove,
-    double minutesPerTapePull);
+BatchSavings batchSavings(
+    int pieces, int settings, int readings, double minutesPerStopMove, double minutesPerTapePull);
 
 } // namespace miterbook

@@ -28,8 +28,7 @@ SawCorrection sawCorrection(const std::vector<TestCut>& cuts) {
     return correction;
 }
 
-AngleError angleError(
-    double wantedCorner, double measuredCorner, Length faceWidth, int corners) {
+AngleError angleError(double wantedCorner, double measuredCorner, Length faceWidth, int corners) {
     AngleError error;
     const double cornerOff = wantedCorner - measuredCorner;
     error.perCut = cornerOff / 2;

@@ -33,8 +33,7 @@ struct AngleError {
 /// From a measured corner of two cuts: each is off by half of what the corner misses, and the
 /// `corners` of a frame add up in the last one [calc]. A corner of two cuts too steep is closed
 /// too far, so it measures under the one wanted.
-AngleError angleError(
-    double wantedCorner, double measuredCorner, Length faceWidth, int corners);
+AngleError angleError(double wantedCorner, double measuredCorner, Length faceWidth, int corners);
 
 /// How far the angle cut on a bowed stick is off, degrees, where only `fence` of its length beside
 /// the cut lies against the fence and the stick is later nailed straight. The bow is taken as a

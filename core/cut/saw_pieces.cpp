@@ -45,7 +45,7 @@ public:
             saw.source.name = unitName(saw.source.name, unit, opening.count);
             saw.ofOpening = true;
             saw.measured = made.measured;
-            saw.slack = isLegOf(piece.part) ? made.heightSlack
+            saw.slack = isLegOf(piece.part)                    ? made.heightSlack
                 : piece.part == "head" || piece.part == "sill" ? made.widthSlack
                                                                : Length();
             add(std::move(saw), piece.count);

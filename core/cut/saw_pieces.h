@@ -13,7 +13,7 @@ struct PieceKey {
     std::int64_t source = 0; ///< id of the opening, room... it belongs to
     int unit = 1;            ///< which of the openings alike
     std::string part;
-    int copy = 1;            ///< which of the pieces alike
+    int copy = 1; ///< which of the pieces alike
 
     auto operator<=>(const PieceKey&) const = default;
 };
@@ -21,12 +21,12 @@ struct PieceKey {
 /// One piece to be cut for the house as measured.
 struct SawPiece {
     PieceKey key;
-    Source source;           ///< its name says the unit: "W4.2"
+    Source source; ///< its name says the unit: "W4.2"
     PieceOfWork work = PieceOfWork::windows;
     Id<Profile> profile;
-    Length shortPoint;       ///< as wanted
+    Length shortPoint; ///< as wanted
     Length longPoint;
-    Length slack;            ///< opposite readings want so much more and so much less
+    Length slack; ///< opposite readings want so much more and so much less
     PieceEnd left;
     PieceEnd right;
     bool ofOpening = false;

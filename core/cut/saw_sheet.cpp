@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cut/saw_sheet.h"
 
-#include "bid/stick_supply.h"
 #include "cut/sheet_sticks.h"
 #include "cut/sheet_stops.h"
+#include "takeoff/geometry.h"
 
 #include <algorithm>
 #include <map>
@@ -130,8 +130,7 @@ void sayDifferences(SawSheet& sheet, const SawJob& job) {
         if (piece.differs)
             sheet.problems.push_back(piece.piece.source.name + " " + piece.piece.key.part
                 + " was cut at " + formatLengthWithUnit(piece.shortPoint, style)
-                + "; the opening now wants "
-                + formatLengthWithUnit(piece.piece.shortPoint, style)
+                + "; the opening now wants " + formatLengthWithUnit(piece.piece.shortPoint, style)
                 + ". Fit it, or mark it spoiled to cut another.");
     }
 }

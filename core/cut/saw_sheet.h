@@ -14,13 +14,13 @@ namespace miterbook {
 struct SheetPiece {
     SawPiece piece;
     int stop = 0;
-    Length shortPoint;      ///< as set
+    Length shortPoint; ///< as set
     Length longPoint;
-    int stick = 0;          ///< 0: no stick is left for it
+    int stick = 0; ///< 0: no stick is left for it
     PieceState state = PieceState::listed;
-    Id<CutPiece> row;       ///< in the book; none: never listed
-    bool kept = false;      ///< stop and stick are as the row has them
-    bool differs = false;   ///< already cut, and the opening has since been measured otherwise
+    Id<CutPiece> row;     ///< in the book; none: never listed
+    bool kept = false;    ///< stop and stick are as the row has them
+    bool differs = false; ///< already cut, and the opening has since been measured otherwise
 
     bool isCut() const { return state != PieceState::listed; }
     bool operator==(const SheetPiece&) const = default;
@@ -30,7 +30,7 @@ struct SheetPiece {
 struct StickUse {
     int stick = 0;
     int pieces = 0;
-    bool takenUp = false;   ///< its first cut is here; else it waits in the rack
+    bool takenUp = false; ///< its first cut is here; else it waits in the rack
     Length left;
 
     bool operator==(const StickUse&) const = default;
@@ -41,13 +41,13 @@ struct SheetStop {
     int number = 0;
     Id<Level> level;
     Id<Profile> profile;
-    Length setting;         ///< short point
-    Length offset;          ///< of the second stop: long point less short point
-    PieceEnd left;          ///< ends of its pieces; a mirrored piece has them the other way round
+    Length setting; ///< short point
+    Length offset;  ///< of the second stop: long point less short point
+    PieceEnd left;  ///< ends of its pieces; a mirrored piece has them the other way round
     PieceEnd right;
     std::vector<std::size_t> pieces; ///< places in SawSheet::pieces
     std::vector<StickUse> sticks;
-    int cut = 0;            ///< how many of its pieces are
+    int cut = 0; ///< how many of its pieces are
 
     bool isDone() const { return cut == static_cast<int>(pieces.size()); }
     bool operator==(const SheetStop&) const = default;
@@ -60,8 +60,8 @@ struct SheetStick {
     Length length;
     bool fromRack = false;
     std::vector<std::size_t> pieces;
-    Length gone;            ///< taken, kerf included, by spoiled pieces and by what is off the plan
-    Length left;            ///< when all its pieces are cut
+    Length gone; ///< taken, kerf included, by spoiled pieces and by what is off the plan
+    Length left; ///< when all its pieces are cut
 
     bool operator==(const SheetStick&) const = default;
 };
@@ -96,6 +96,5 @@ SawSheet sawSheet(const SawJob& job);
 
 /// Length that a piece may miss its wanted one by: by finish for openings, none for runs.
 Length toleranceFor(const SawPiece& piece, const PriceBook& prices, const Bench& bench);
-
 
 } // namespace miterbook

@@ -14,9 +14,9 @@ namespace miterbook {
 struct SawTest {
     Id<SawTest> id;
     Id<Plan> plan;
-    Length set;      ///< what the stop was set to; zero: only the corner was tested
+    Length set; ///< what the stop was set to; zero: only the corner was tested
     Length measured;
-    Angle corner;    ///< of two test cuts held together, of a square corner; 0: not tested
+    Angle corner; ///< of two test cuts held together, of a square corner; 0: not tested
 
     bool operator==(const SawTest&) const = default;
 };
@@ -27,8 +27,8 @@ struct Describe<SawTest> {
     static constexpr std::string_view noun = "test cut";
     static constexpr void allFields(auto&& take) {
         take(field("id", &SawTest::id), field("plan", &SawTest::plan),
-        field("setting", &SawTest::set), field("measured", &SawTest::measured),
-        field("corner", &SawTest::corner));
+            field("setting", &SawTest::set), field("measured", &SawTest::measured),
+            field("corner", &SawTest::corner));
     }
 };
 

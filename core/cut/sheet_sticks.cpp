@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cut/sheet_sticks.h"
 
-#include "bid/stick_supply.h"
 #include "packing/solve.h"
-#include "takeoff/tally.h"
+#include "takeoff/geometry.h"
 
 #include <algorithm>
 #include <map>
@@ -14,7 +13,8 @@ namespace miterbook {
 
 namespace {
 
-/// Looked for when the quick plan leaves pieces over: some tens of milliseconds, the same every time.
+/// Looked for when the quick plan leaves pieces over: some tens of milliseconds, the same every
+/// time.
 constexpr std::int64_t fittingWork = 60'000;
 
 bool isSlanted(const PieceEnd& end) {
@@ -241,7 +241,8 @@ std::vector<SheetStick> giveSticks(std::vector<SheetPiece>& pieces, const SawJob
         }
         for (const StickOnHand& sticks : job.sticks) {
             if (sticks.profile == profile)
-                packer.addSticks(sticks, sticks.count - used[{profile, sticks.length, sticks.fromRack}]);
+                packer.addSticks(
+                    sticks, sticks.count - used[{profile, sticks.length, sticks.fromRack}]);
         }
         for (ProfilePacker::Filled& stick : packer.pack())
             filled.emplace_back(profile, std::move(stick));

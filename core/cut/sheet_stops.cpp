@@ -19,8 +19,8 @@ constexpr Length stopStep = Length::thirtySeconds(1);
 using EndKey = std::tuple<int, long, long>;
 
 EndKey endKey(const PieceEnd& end) {
-    return {static_cast<int>(end.cut), std::lround(end.sawAngle * 1000),
-        std::lround(end.bevel * 1000)};
+    return {
+        static_cast<int>(end.cut), std::lround(end.sawAngle * 1000), std::lround(end.bevel * 1000)};
 }
 
 /// What pieces at one stop have in common besides the setting.

@@ -74,9 +74,8 @@ std::size_t servingSetting(
     const std::vector<Length>& settings, const StopItem& item, Length tolerance) {
     const Reach reach = reachOf(item, tolerance);
     const Length middle = (item.least + item.most) / 2;
-    const auto away = [&](Length setting) {
-        return setting > middle ? setting - middle : middle - setting;
-    };
+    const auto away
+        = [&](Length setting) { return setting > middle ? setting - middle : middle - setting; };
     std::size_t best = settings.size();
     for (std::size_t i = 0; i < settings.size(); ++i) {
         if (settings[i] < reach.low || settings[i] > reach.high)

@@ -27,8 +27,8 @@ struct StopGroup {
 };
 
 /// The fewest settings so that each item is within `tolerance` of its own: greedy interval
-/// stabbing, which is optimal. An item whose sides differ by more than twice the tolerance keeps its
-/// sides together in their middle. A setting lies in the middle of what it serves, moved to the
+/// stabbing, which is optimal. An item whose sides differ by more than twice the tolerance keeps
+/// its sides together in their middle. A setting lies in the middle of what it serves, moved to the
 /// nearest multiple of `step` (0: left as it is) that still serves all. Longest setting first.
 std::vector<StopGroup> groupStops(
     const std::vector<StopItem>& items, Length tolerance, Length step);

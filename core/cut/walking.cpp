@@ -70,9 +70,7 @@ Flat bestAnywhere(const std::vector<Carry>& carries) {
         least = {std::min(least.x, at.x), std::min(least.y, at.y)};
         most = {std::max(most.x, at.x), std::max(most.y, at.y)};
     }
-    const auto across = [&](double x) {
-        return bestOnLine({x, least.y}, {x, most.y}, carries);
-    };
+    const auto across = [&](double x) { return bestOnLine({x, least.y}, {x, most.y}, carries); };
     for (int i = 0; i < 60; ++i) {
         const double third = (most.x - least.x) / 3;
         if (walked(across(least.x + third), carries) <= walked(across(most.x - third), carries))
@@ -112,8 +110,7 @@ Spot bestSpot(const std::vector<Spot>& room, const std::vector<Carry>& carries) 
         return spotOf(free);
     Flat best = flat(room.front());
     for (std::size_t i = 0; i < room.size(); ++i) {
-        const Flat along
-            = bestOnLine(flat(room[i]), flat(room[(i + 1) % room.size()]), carries);
+        const Flat along = bestOnLine(flat(room[i]), flat(room[(i + 1) % room.size()]), carries);
         if (walked(along, carries) < walked(best, carries))
             best = along;
     }

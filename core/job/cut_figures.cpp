@@ -28,8 +28,8 @@ CutFigures cutFiguresFor(const Book& book, const JobFigures& figures) {
     const SheetRows& rows = book.sheet(figures.whole.plan.id);
     CutFigures cut;
     cut.units = openingUnits(figures.whole, rows.of<Measure>());
-    const std::vector<SawPiece> pieces
-        = sawPieces(figures.whole, figures.takeoff, book.prices, rows.of<Measure>());
+    const std::vector<SawPiece> pieces = sawPieces(
+        figures.whole, figures.takeoff, book.prices, rows.of<Measure>());
     const std::vector<StickOnHand> sticks = sticksOnHand(figures.buy, book.prices);
     cut.sheet = sawSheet(
         {figures.whole, book.prices, book.bench(), pieces, sticks, rows.of<CutPiece>()});

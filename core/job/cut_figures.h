@@ -14,10 +14,10 @@ namespace miterbook {
 
 /// Everything that is reckoned for the day at the saw.
 struct CutFigures {
-    std::vector<OpeningUnit> units;  ///< in walking order
+    std::vector<OpeningUnit> units; ///< in walking order
     SawSheet sheet;
-    SawCorrection correction;        ///< what the saw wants added to every setting
-    std::optional<double> corner;    ///< mean of the test corners, degrees
+    SawCorrection correction;     ///< what the saw wants added to every setting
+    std::optional<double> corner; ///< mean of the test corners, degrees
 };
 
 /// The saw sheet of an opened job from its figures: measured sizes in place of the plan's, out of

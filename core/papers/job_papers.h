@@ -28,4 +28,17 @@ Paper takeoffPaper(const PaperJob& job, const JobFigures& figures);
 /// To the yard: sticks by profile and length, parts; "no substitutions"; no prices of the bid.
 Paper orderPaper(const PaperJob& job, const JobFigures& figures);
 
+// For the day at the saw; each heeds the level.
+
+/// Openings in walking order with what was read, the rest to be filled in by hand.
+Paper measurePaper(const PaperJob& job, const JobFigures& figures);
+/// Stop settings by profile, longest first.
+Paper sawSheetPaper(const PaperJob& job, const JobFigures& figures);
+/// Every stick drawn to scale with what is cut from it.
+Paper sticksPaper(const PaperJob& job, const JobFigures& figures);
+/// A label for each piece that is not assembled yet.
+Paper labelsPaper(const PaperJob& job, const JobFigures& figures);
+/// Sets in the order of the bench, with clamps, times and joints.
+Paper assemblyPaper(const PaperJob& job, const JobFigures& figures);
+
 } // namespace miterbook

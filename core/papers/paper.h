@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "papers/drawings.h"
+
+#include <optional>
 #include <string>
 #include <utility>
 #include <variant>
@@ -41,6 +44,7 @@ struct PaperTable {
     std::string title;
     std::vector<PaperColumn> columns;
     std::vector<Row> rows;
+    bool toFill = false; ///< rows are high enough to be written in by hand
 
     bool operator==(const PaperTable&) const = default;
 };
@@ -61,12 +65,16 @@ struct Signatures {
     bool operator==(const Signatures&) const = default;
 };
 
-using Block = std::variant<Paragraph, PaperTable, Signatures>;
+using Block = std::variant<Paragraph, PaperTable, Signatures, PaperBars, PaperLabels>;
+
+/// What a block says as a table; nothing for running text and lines to sign on.
+std::optional<PaperTable> tableIn(const Block& block);
 
 /// A document as data: what it says, not how it looks. PaperPainter knows pages; paperText,
 /// paperCsv and paperJson know the rest.
 struct Paper {
-    enum class Type { office, wall }; ///< wall: large type, read from two paces
+    /// wall: large type, read from two paces. labels: sheets of labels, nothing else on them.
+    enum class Type { office, wall, labels };
     std::string name;                 ///< "bid", "takeoff", "order"
     std::string title;                ///< "Bid"
     std::vector<std::string> letterhead;                       ///< shop's name first, then lines

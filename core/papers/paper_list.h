@@ -20,6 +20,11 @@ inline constexpr std::array paperKinds{
     PaperKind{"bid", "Bid", "the builder", bidPaper},
     PaperKind{"takeoff", "Takeoff", "the shop", takeoffPaper, true},
     PaperKind{"order", "Material order", "the yard", orderPaper},
+    PaperKind{"measure", "Measure sheet", "the crew", measurePaper, true},
+    PaperKind{"saw-sheet", "Saw sheet", "the crew", sawSheetPaper, true},
+    PaperKind{"sticks", "Stick diagrams", "the crew", sticksPaper, true},
+    PaperKind{"labels", "Labels", "the crew", labelsPaper, true},
+    PaperKind{"assembly", "Assembly sheet", "the crew", assemblyPaper, true},
 };
 
 /// The paper of a name; nullptr when there is none.

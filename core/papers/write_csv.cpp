@@ -61,7 +61,7 @@ void writeTable(const PaperTable& table, std::string& csv) {
 std::string paperCsv(const Paper& paper) {
     std::string csv;
     for (const Block& block : paper.blocks) {
-        const auto* table = std::get_if<PaperTable>(&block);
+        const std::optional<PaperTable> table = tableIn(block);
         if (!table)
             continue;
         if (!csv.empty())

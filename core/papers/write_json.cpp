@@ -59,13 +59,13 @@ std::string tableOf(const PaperTable& table) {
 }
 
 std::string tablesOf(const Paper& paper) {
-    std::vector<const PaperTable*> tables;
+    std::vector<PaperTable> tables;
     for (const Block& block : paper.blocks) {
-        if (const auto* table = std::get_if<PaperTable>(&block))
-            tables.push_back(table);
+        if (std::optional<PaperTable> table = tableIn(block))
+            tables.push_back(std::move(*table));
     }
     const std::string text
-        = listOf(tables, ",\n", [](const PaperTable* table) { return tableOf(*table); });
+        = listOf(tables, ",\n", tableOf);
     return text.empty() ? "[]" : "[\n" + text + "\n  ]";
 }
 

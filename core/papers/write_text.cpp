@@ -69,6 +69,14 @@ void write(TextPage& page, const PaperTable& table) {
     page.lines(textTable(table, pageWidth));
 }
 
+void write(TextPage& page, const PaperBars& bars) {
+    write(page, asTable(bars));
+}
+
+void write(TextPage& page, const PaperLabels& labels) {
+    write(page, asTable(labels));
+}
+
 /// Two signatures side by side.
 void write(TextPage& page, const Signatures& signatures) {
     for (std::size_t i = 0; i < signatures.who.size(); i += 2) {

@@ -22,7 +22,7 @@ TableSetter::TableSetter(
     , m_fonts(fonts)
     , m_width(width)
     , m_pageHeight(pageHeight)
-    , m_padding(fonts.points(1.6))
+    , m_padding(fonts.points(table.toFill ? 7 : 1.6))
     , m_boxes(columnBoxes(table, fonts, width))
     , m_headsAgain(headsAgain()) {}
 

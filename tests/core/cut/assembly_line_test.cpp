@@ -17,8 +17,8 @@ std::vector<double> starts(int corners, const CornerWork& work) {
     for (int k = 0; k < corners; ++k) {
         double at = k == 0 ? 0.0 : start.back() + work.makeUp;
         if (k >= work.clamps)
-            at = std::max(at,
-                start[static_cast<std::size_t>(k - work.clamps)] + work.makeUp + work.dwell);
+            at = std::max(
+                at, start[static_cast<std::size_t>(k - work.clamps)] + work.makeUp + work.dwell);
         start.push_back(at);
     }
     return start;
@@ -59,8 +59,8 @@ TEST(AssemblyRun, ComesToTheLongRunRate) {
 }
 
 TEST(AssemblyRun, NeverWaitsWithEnoughClamps) {
-    // N = ceil(1 + d / a) [calc]; yellow glue at 2 minutes a corner and half an hour's dwell comes to
-    // the sixteen that crews carry [common practice].
+    // N = ceil(1 + d / a) [calc]; yellow glue at 2 minutes a corner and half an hour's dwell comes
+    // to the sixteen that crews carry [common practice].
     EXPECT_EQ(clampsThatNeverWait({2, 30, 1}), 16);
     EXPECT_EQ(clampsThatNeverWait({1, 3, 1}), 4); // free when the fourth corner is done
     std::mt19937 random(5);

@@ -47,8 +47,10 @@ TEST(ChangeCoefficient, ComesOutOfTheShrinkage) {
     // [pub] FPL-GTR-190 (2010), table 4-3: green to oven-dry shrinkage, percent.
     EXPECT_NEAR(coefficientFromShrinkage(4.6), changeCoefficient(Wood::poplar, Grain::edge), 5e-6);
     EXPECT_NEAR(coefficientFromShrinkage(8.2), changeCoefficient(Wood::poplar, Grain::flat), 5e-6);
-    EXPECT_NEAR(coefficientFromShrinkage(4.8), changeCoefficient(Wood::douglasFir, Grain::edge), 5e-6);
-    EXPECT_NEAR(coefficientFromShrinkage(7.6), changeCoefficient(Wood::douglasFir, Grain::flat), 5e-6);
+    EXPECT_NEAR(
+        coefficientFromShrinkage(4.8), changeCoefficient(Wood::douglasFir, Grain::edge), 5e-6);
+    EXPECT_NEAR(
+        coefficientFromShrinkage(7.6), changeCoefficient(Wood::douglasFir, Grain::flat), 5e-6);
     EXPECT_NEAR(coefficientFromShrinkage(3.7), changeCoefficient(Wood::cherry, Grain::edge), 5e-6);
     EXPECT_NEAR(coefficientFromShrinkage(7.1), changeCoefficient(Wood::cherry, Grain::flat), 5e-6);
 }

@@ -55,8 +55,8 @@ TEST(Progress, FirstTickListsTheWholeProfileOnce) {
     const auto rows = ticked(sheet, {5}, PieceState::cut, Id<Plan>(1), house.kept, house.ids);
     EXPECT_EQ(rows.size(), sheet.pieces.size());
     house.put(rows);
-    EXPECT_EQ(ticked(house.sheet(), {6}, PieceState::cut, Id<Plan>(1), house.kept, house.ids).size(),
-        1U);
+    EXPECT_EQ(
+        ticked(house.sheet(), {6}, PieceState::cut, Id<Plan>(1), house.kept, house.ids).size(), 1U);
     EXPECT_TRUE(listed(house.sheet(), {}, Id<Plan>(1), house.kept, house.ids).empty());
 }
 
@@ -79,7 +79,7 @@ TEST(AssemblyPlan, BeginsWithTheSetsThatTheSawCompletesFirst) {
     for (const AssemblySet& set : plan.floor)
         EXPECT_GT(set.longest, in(72));
     for (const AssemblySet& set : plan.bench) {
-        EXPECT_EQ(set.corners, 4); // door sides are over 6 ft and go on the floor
+        EXPECT_EQ(set.corners, 4);   // door sides are over 6 ft and go on the floor
         EXPECT_EQ(set.fasteners, 1); // yellow glue: at any width
     }
     // a = 2 + 1 minutes, d = 30, 16 clamps: no clamp is waited for [calc].

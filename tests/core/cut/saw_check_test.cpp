@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "cut/saw_check.h"
 #include "cut/savings.h"
+#include "cut/saw_check.h"
 
 #include <gtest/gtest.h>
 
@@ -18,8 +18,8 @@ TEST(SawCorrection, IsWhatTheStopMustHaveMore) {
     const SawCorrection one = sawCorrection({{in(36), in(35, 31)}});
     EXPECT_EQ(one.add, Length::thirtySeconds(1));
     EXPECT_EQ(one.spread, Length());
-    const SawCorrection three
-        = sawCorrection({{in(36), in(36, 2)}, {in(60), in(60, 1)}, {in(24), in(24, 3)}});
+    const SawCorrection three = sawCorrection(
+        {{in(36), in(36, 2)}, {in(60), in(60, 1)}, {in(24), in(24, 3)}});
     EXPECT_EQ(three.add, -Length::thirtySeconds(2));
     EXPECT_EQ(three.spread, Length::thirtySeconds(2));
     EXPECT_EQ(three.cuts, 3);
@@ -27,7 +27,8 @@ TEST(SawCorrection, IsWhatTheStopMustHaveMore) {
 }
 
 TEST(AngleError, OfATenthAddsUpRoundAFrame) {
-    // Two cuts of 45.1 close to 89.8; 3 1/4 x sqrt 2 x 0.2 degrees = .016 in, four corners .064 [calc].
+    // Two cuts of 45.1 close to 89.8; 3 1/4 x sqrt 2 x 0.2 degrees = .016 in, four corners .064
+    // [calc].
     const AngleError error = angleError(90, 89.8, in(3, 8), 4);
     EXPECT_NEAR(error.perCut, 0.1, 1e-9);
     EXPECT_NEAR(error.cornerGap.toInches(), .01604, 1e-4);
@@ -37,7 +38,8 @@ TEST(AngleError, OfATenthAddsUpRoundAFrame) {
 }
 
 TEST(BowedStick, TurnsTheEndThatLiesOnTheFence) {
-    // A quarter in eight feet, 20 in of fence: 4 x .25 / 96 x (1 - 20/96) rad = .4725 degrees [calc].
+    // A quarter in eight feet, 20 in of fence: 4 x .25 / 96 x (1 - 20/96) rad = .4725 degrees
+    // [calc].
     EXPECT_NEAR(bowedStickError(Length::sixteenths(4), in(96), in(20)), .4725, 1e-3);
     EXPECT_DOUBLE_EQ(bowedStickError(Length::sixteenths(4), in(96), in(96)), 0);
     EXPECT_DOUBLE_EQ(bowedStickError(in(1), {}, in(20)), 0);

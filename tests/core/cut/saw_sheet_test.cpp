@@ -60,8 +60,8 @@ TEST(SawSheet, OfALevelHasFewSettingsAndEveryPieceOnce) {
     const SawSheet sheet = house.sheet();
     EXPECT_EQ(sheet.pieces.size(), 26U * 4 + 18U * 2 * 3);
     EXPECT_LE(sheet.stops.size(), distinctLengths(sheet).size());
-    // Five heights and three widths of windows, 36 once for both; door heads of 30 share the windows'
-    // and those of 32 have their own; all door legs are alike.
+    // Five heights and three widths of windows, 36 once for both; door heads of 30 share the
+    // windows' and those of 32 have their own; all door legs are alike.
     EXPECT_EQ(sheet.stops.size(), 5U + 3 - 1 + 1 + 1);
     std::vector<int> seen(sheet.pieces.size());
     for (const SheetStop& stop : sheet.stops) {
@@ -135,7 +135,8 @@ TEST(SawSheet, GivesOppositeSidesOneStop) {
     std::map<std::pair<std::int64_t, bool>, std::set<int>> stops;
     for (const SheetPiece& piece : sheet.pieces) {
         if (piece.piece.source.name.starts_with("W"))
-            stops[{piece.piece.key.source, piece.piece.key.part.ends_with("leg")}].insert(piece.stop);
+            stops[{piece.piece.key.source, piece.piece.key.part.ends_with("leg")}].insert(
+                piece.stop);
     }
     EXPECT_EQ(stops.size(), 52U);
     for (const auto& [side, numbers] : stops)

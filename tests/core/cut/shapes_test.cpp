@@ -97,10 +97,12 @@ TEST(Polygons, AreCutAsTheirGrownOutlinesMeet) {
         const auto pieces = house.pieces();
         ASSERT_EQ(pieces.size(), n);
         for (std::size_t i = 0; i < n; ++i) {
-            // Angles are typed to a hundredth of a degree, which is worth some thousandths of an inch.
+            // Angles are typed to a hundredth of a degree, which is worth some thousandths of an
+            // inch.
             EXPECT_NEAR(pieces[i].shortPoint.toInches(), sideLength(inner, i), 0.01);
             EXPECT_NEAR(pieces[i].longPoint.toInches(), sideLength(outer, i), 0.02);
-            EXPECT_NEAR(pieces[i].right.sawAngle, 90 - insideAngle(corners, (i + 1) % n) / 2, 0.006);
+            EXPECT_NEAR(
+                pieces[i].right.sawAngle, 90 - insideAngle(corners, (i + 1) % n) / 2, 0.006);
         }
     }
 }

@@ -8,8 +8,8 @@
 using namespace miterbook;
 
 TEST(OutOfSquare, AnEighthInDiagonalsIsLittleAtTheMiterAndMuchInTheReveal) {
-    // trade reference: 36 x 60, 1/8 in the diagonals is 0.12 degrees of skew; the miter gap is about
-    // 0.01 in, the reveal runs out about 1/8 along the leg [calc].
+    // trade reference: 36 x 60, 1/8 in the diagonals is 0.12 degrees of skew; the miter gap is
+    // about 0.01 in, the reveal runs out about 1/8 along the leg [calc].
     const Length diagonal = Length::fromInches(std::hypot(36.0, 60.0));
     const OutOfSquare out = outOfSquare(Length::inches(36), Length::inches(60),
         diagonal + Length::sixteenths(1), diagonal - Length::sixteenths(1), Length::sixteenths(52));

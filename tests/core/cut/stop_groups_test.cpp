@@ -74,7 +74,8 @@ TEST(StopGroups, ServeEachItemOnceWithinTheTolerance) {
     for (int round = 0; round < 200; ++round) {
         std::vector<StopItem> items;
         for (int i = 0; i < 40; ++i)
-            items.push_back(StopItem::one(Length::sixtyFourths(500 + static_cast<int>(random() % 200))));
+            items.push_back(
+                StopItem::one(Length::sixtyFourths(500 + static_cast<int>(random() % 200))));
         const auto groups = groupStops(items, sixteenth, Length::thirtySeconds(1));
         std::vector<int> served(items.size());
         for (const StopGroup& group : groups) {

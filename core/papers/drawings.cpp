@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "papers/drawings.h"
+
+#include "papers/paper.h"
+#include "papers/plain_text.h"
+
+namespace miterbook {
+
+PaperTable asTable(const PaperBars& bars) {
+    PaperTable table;
+    table.title = bars.title;
+    table.columns = {{"Stick", PaperColumn::Align::left, 22},
+        {"Pieces", PaperColumn::Align::left, 60}, {"Left", PaperColumn::Align::right, 12}};
+    for (const PaperBars::Bar& bar : bars.bars) {
+        std::vector<std::string> parts;
+        for (const PaperBars::Part& part : bar.parts)
+            parts.push_back(part.text);
+        table.rows.push_back({PaperTable::Kind::plain,
+            {Cell::of(bar.title), Cell::of(joined(parts, " | ")), Cell::of(bar.left)}});
+    }
+    return table;
+}
+
+PaperTable asTable(const PaperLabels& labels) {
+    PaperTable table;
+    table.title = "Labels";
+    table.columns = {
+        {"Piece", PaperColumn::Align::left, 30}, {"On the label", PaperColumn::Align::left, 60}};
+    for (const PaperLabels::Label& label : labels.labels) {
+        std::string first = label.first;
+        if (label.arrow)
+            first += " (arrow up)";
+        table.rows.push_back({PaperTable::Kind::plain,
+            {Cell::of(std::move(first)), Cell::of(joined(label.lines, "; "))}});
+    }
+    return table;
+}
+
+std::optional<PaperTable> tableIn(const Block& block) {
+    if (const auto* table = std::get_if<PaperTable>(&block))
+        return *table;
+    if (const auto* bars = std::get_if<PaperBars>(&block))
+        return asTable(*bars);
+    if (const auto* labels = std::get_if<PaperLabels>(&block))
+        return asTable(*labels);
+    return std::nullopt;
+}
+
+} // namespace miterbook

@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <string>
+#include <vector>
+
+namespace miterbook {
+
+struct PaperTable;
+
+/// Bars drawn to one scale, one below the other: sticks and what is cut from them.
+struct PaperBars {
+    struct Part {
+        double length = 0;      ///< in the unit of Bar::length
+        std::string text;       ///< what is written in it
+        bool slantLeft = false; ///< the end is mitered
+        bool slantRight = false;
+        bool crossed = false; ///< drawn crossed out: not to be had
+
+        bool operator==(const Part&) const = default;
+    };
+    struct Bar {
+        std::string title; ///< above the bar
+        double length = 0;
+        std::vector<Part> parts; ///< from the left; what they leave stays open
+        std::string left;        ///< what is left, written at the end
+
+        bool operator==(const Bar&) const = default;
+    };
+    std::string title;
+    std::vector<Bar> bars;
+
+    bool operator==(const PaperBars&) const = default;
+};
+
+/// Labels on bought sheets: sizes in points of the sheet, from its upper left corner.
+struct PaperLabels {
+    struct Label {
+        std::string first;              ///< large: what the piece is
+        std::vector<std::string> lines; ///< below it
+        bool arrow = false;             ///< an arrow that points up
+
+        bool operator==(const Label&) const = default;
+    };
+    int columns = 3;
+    int rows = 10;
+    double width = 189;
+    double height = 72;
+    double left = 13.5;
+    double top = 36;
+    double gap = 9; ///< between columns
+    std::vector<Label> labels;
+
+    bool operator==(const PaperLabels&) const = default;
+};
+
+/// The same as a table, for text, CSV and JSON.
+PaperTable asTable(const PaperBars& bars);
+PaperTable asTable(const PaperLabels& labels);
+
+} // namespace miterbook
