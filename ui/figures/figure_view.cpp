@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "figures/figure_view.h"
 
+#include "widgets/cell_block.h"
+
 #include <QApplication>
 #include <QClipboard>
 #include <QHeaderView>
@@ -59,6 +61,11 @@ void FigureView::buildTable(const QString& name) {
     m_table->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     m_table->verticalHeader()->setDefaultSectionSize(m_table->fontMetrics().height() * 3 / 2);
     m_table->horizontalHeader()->setResizeContentsPrecision(100);
+    connect(m_table->horizontalHeader(), &QHeaderView::sectionResized, this, [this] {
+        // Stretching the last column is not the user's doing; dragging needs the button held.
+        if (!m_widening && QApplication::mouseButtons() != Qt::NoButton)
+            m_ownWidths = true;
+    });
     connect(m_table->selectionModel(), &QItemSelectionModel::currentChanged, this,
         [this] { showFrom(); });
     connect(m_model, &QAbstractItemModel::dataChanged, this, [this] { showFrom(); });
@@ -69,12 +76,24 @@ void FigureView::buildTable(const QString& name) {
 
 void FigureView::setRows(std::vector<FigureRow> rows) {
     m_model->setRows(std::move(rows));
-    if (m_fitted || m_model->rows().empty())
-        return;
-    m_fitted = true; // later widths are the user's
-    m_table->resizeColumnsToContents();
-    m_table->horizontalHeader()->setStretchLastSection(
-        !m_model->isNumeric(m_model->columnCount() - 1));
+    if (!m_ownWidths && !m_model->rows().empty())
+        widenColumns();
+}
+
+/// Columns grow with what they show and never shrink, so that nothing jumps while somebody types.
+void FigureView::widenColumns() {
+    QHeaderView* header = m_table->horizontalHeader();
+    m_widening = true;
+    const int last = m_model->columnCount() - 1;
+    header->setStretchLastSection(!m_model->isNumeric(last));
+    for (int column = 0; column <= last; ++column) {
+        const int before = header->sectionSize(column);
+        m_table->resizeColumnToContents(column);
+        if (m_fitted && before > header->sectionSize(column))
+            header->resizeSection(column, before);
+    }
+    m_fitted = true;
+    m_widening = false;
 }
 
 void FigureView::showFrom() {
@@ -84,14 +103,13 @@ void FigureView::showFrom() {
 }
 
 void FigureView::copySelection() const {
-    QString copied;
+    CellBlock copied;
     for (const QModelIndex& index : m_table->selectionModel()->selectedRows()) {
-        QStringList cells;
+        QStringList& cells = copied.emplaceBack();
         for (int column = 0; column < m_proxy->columnCount(); ++column)
             cells << index.siblingAtColumn(column).data().toString();
-        copied += cells.join(QLatin1Char('\t')) + QLatin1Char('\n');
     }
-    QApplication::clipboard()->setText(copied);
+    QApplication::clipboard()->setText(writeCellBlock(copied));
 }
 
 } // namespace miterbook

@@ -26,6 +26,7 @@ public:
 
 private:
     void buildTable(const QString& name);
+    void widenColumns();
     void showFrom();
     void copySelection() const;
 
@@ -34,7 +35,9 @@ private:
     QLineEdit* m_filter;
     QTableView* m_table;
     QLabel* m_from;
-    bool m_fitted = false; ///< columns have been fitted to the first rows shown
+    bool m_fitted = false;    ///< columns have been fitted to the first rows shown
+    bool m_widening = false;  ///< we are at it
+    bool m_ownWidths = false; ///< the user has dragged a column: leave them
 };
 
 } // namespace miterbook
