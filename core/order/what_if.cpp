@@ -1,0 +1,145 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "order/what_if.h"
+
+#include "basics/length_text.h"
+#include "bid/stick_supply.h"
+
+#include <algorithm>
+
+namespace miterbook {
+
+namespace {
+
+using Plans = std::vector<StickPlan>;
+
+/// How much dearer every foot is made, step by step, until a plan buys little enough: a share of the
+/// mean price of a foot. The last says that length is all that counts.
+constexpr Percent surcharges[] = {Percent::whole(2), Percent::whole(5), Percent::whole(12),
+    Percent::whole(30), Percent::whole(100), Percent::whole(10'000)};
+
+bool stocked(const Stick& stick, const WhatIf& whatIf) {
+    const auto& none = whatIf.outOfStock;
+    return stick.stocked && std::ranges::find(none, stick.length) == none.end();
+}
+
+Plans planned(const std::vector<StickNeed>& needs, const PriceBook& before, const PriceBook& after,
+    const Plans& now, const std::function<bool()>& stop) {
+    Plans plans;
+    for (std::size_t i = 0; i < needs.size(); ++i) {
+        const bool same = i < now.size() && before.practice() == after.practice()
+            && stickSupply(needs[i].profile, before) == stickSupply(needs[i].profile, after);
+        plans.push_back(same ? now[i] : planSticks(needs[i], after, Effort::thorough, stop));
+    }
+    return plans;
+}
+
+/// A foot of stick on the average, in cents; 1 at least.
+std::int64_t meanFoot(const OrderSums& sums) {
+    if (sums.bought < Length::feet(1))
+        return 1;
+    const Wide cents = Wide(sums.cost.cents()) * Length::feet(1).nm();
+    return std::max<std::int64_t>(1, roundedQuotient(cents, sums.bought.nm()));
+}
+
+/// Every stick dearer by so much a foot.
+PriceBook surcharged(PriceBook prices, Money perFoot) {
+    const Table<Stick> sticks = prices.of<Stick>();
+    for (auto [id, stick] : sticks) {
+        if (stick.price <= Money())
+            continue;
+        const Wide more = Wide(perFoot.cents()) * stick.length.nm();
+        stick.price += Money::cents(roundedQuotient(more, Length::feet(1).nm()));
+        prices.of<Stick>().put(stick);
+    }
+    return prices;
+}
+
+/// Plans made at other prices, at the true ones; no cheaper than the bounds of the plans `free` of
+/// any wish for less.
+void priceTruly(Plans& plans, const PriceBook& prices, const Plans& free) {
+    for (std::size_t i = 0; i < plans.size(); ++i) {
+        StickPlan& plan = plans[i];
+        plan.cost = Money();
+        const std::vector<Stick> sticks = prices.stockedSticks(plan.profile);
+        for (CutPattern& pattern : plan.patterns) {
+            const auto stick = std::ranges::find(sticks, pattern.stick, &Stick::length);
+            if (!pattern.offcut && stick != sticks.end())
+                pattern.price = stick->price;
+            plan.cost += pattern.price * pattern.times;
+        }
+        plan.bound = free[i].bound;
+        plan.proven = free[i].proven && plan.cost == plan.bound;
+    }
+}
+
+/// The dearest wish: so much less, at what it costs.
+Result<Plans> withLess(const std::vector<StickNeed>& needs, const PriceBook& prices, Length most,
+    const Plans& free, const std::function<bool()>& stop) {
+    Length least = orderSums(free).bought;
+    const std::int64_t foot = meanFoot(orderSums(free));
+    for (const Percent share : surcharges) {
+        const Money more = Money::cents(
+            std::max<std::int64_t>(1, roundedQuotient(Wide(foot) * share.basisPoints(), 10'000)));
+        Plans plans = planAllSticks(needs, surcharged(prices, more), Effort::thorough, stop);
+        priceTruly(plans, prices, free);
+        const Length bought = orderSums(plans).bought;
+        if (bought <= most)
+            return plans;
+        least = std::min(least, bought);
+        if (stop && stop())
+            break;
+    }
+    return badInput("No plan was found that buys so little: the least is "
+        + formatLengthWithUnit(least, {LengthUnit::feetInches, 16}) + " in all.");
+}
+
+} // namespace
+
+OrderSums orderSums(const std::vector<StickPlan>& plans) {
+    OrderSums sums;
+    sums.proven = true;
+    for (const StickPlan& plan : plans) {
+        sums.cost += plan.cost;
+        sums.bound += plan.bound;
+        sums.proven = sums.proven && plan.proven;
+        for (const CutPattern& pattern : plan.patterns) {
+            ++sums.patterns;
+            (pattern.offcut ? sums.fromRack : sums.sticks) += pattern.times;
+            if (!pattern.offcut)
+                sums.bought += pattern.stick * pattern.times;
+        }
+    }
+    return sums;
+}
+
+PriceBook pricesIf(PriceBook prices, const WhatIf& whatIf) {
+    if (whatIf.kerf) {
+        Practice practice = prices.practice();
+        practice.kerf = *whatIf.kerf;
+        prices.of<Practice>().put(practice);
+    }
+    const Table<Stick> sticks = prices.of<Stick>();
+    for (auto [id, stick] : sticks) {
+        stick.stocked = stocked(stick, whatIf);
+        if (whatIf.offer && stick.profile == whatIf.offer->profile
+            && stick.length == whatIf.offer->length)
+            stick.price = whatIf.offer->price;
+        prices.of<Stick>().put(stick);
+    }
+    return prices;
+}
+
+Result<std::vector<StickPlan>> plansIf(const std::vector<StickNeed>& needs,
+    const PriceBook& prices, const WhatIf& whatIf, const std::vector<StickPlan>& now,
+    const std::function<bool()>& stop) {
+    const PriceBook changed = pricesIf(prices, whatIf);
+    Plans plans = planned(needs, prices, changed, now, stop);
+    if (whatIf.less <= Length())
+        return plans;
+    const Length most = orderSums(now).bought - whatIf.less;
+    if (orderSums(plans).bought <= most)
+        return plans;
+    return withLess(needs, changed, most, plans, stop);
+}
+
+} // namespace miterbook
