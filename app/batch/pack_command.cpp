@@ -9,8 +9,6 @@
 #include "io/file_bytes.h"
 #include "packing/solve.h"
 
-#include <chrono>
-
 namespace miterbook {
 
 namespace {
@@ -22,7 +20,9 @@ void declare(QCommandLineParser& parser) {
         QStringLiteral("columns length, price, have (empty: any number)"));
     addValue(parser, "kerf", "LENGTH", "what one cut takes", "1/8");
     addValue(parser, "trim", "LENGTH", "taken off each stick", "0");
-    addValue(parser, "seconds", "S", "how long to look at most", "1");
+    addValue(parser, "salvage", "MONEY", "what a foot of remainder is worth when kept", "0");
+    addValue(parser, "shortest", "LENGTH", "the shortest remainder worth keeping", "0");
+    addValue(parser, "seconds", "S", "how long all of it may take", "1");
     addValue(parser, "json", "F", "write the plan to F as JSON");
     addSwitch(parser, "text", "print the plan to be read (this is the default)");
 }
@@ -56,16 +56,37 @@ Result<Packed> readLists(const QCommandLineParser& parser) {
     return packed;
 }
 
+Result<Length> lengthOf(const QCommandLineParser& parser, const char* option) {
+    const auto length = parseLength(value(parser, option));
+    if (!length)
+        return badInput("--" + std::string(option) + ": " + length.error().sentence);
+    return *length;
+}
+
+Result<packing::Salvage> salvageOf(const QCommandLineParser& parser) {
+    const auto worth = parseMoney(value(parser, "salvage"));
+    if (!worth || *worth < Money())
+        return badInput("--salvage takes an amount of money of 0 or more.");
+    const auto shortest = lengthOf(parser, "shortest");
+    if (!shortest)
+        return shortest.error();
+    return packing::Salvage{shortest->nm(), worth->cents(), Length::feet(1).nm()};
+}
+
 Result<packing::Problem> problemOf(const QCommandLineParser& parser, const Packed& packed) {
     packing::Problem problem;
-    const auto kerf = parseLength(value(parser, "kerf"));
+    const auto kerf = lengthOf(parser, "kerf");
     if (!kerf)
-        return badInput("--kerf: " + kerf.error().sentence);
-    const auto trim = parseLength(value(parser, "trim"));
+        return kerf.error();
+    const auto trim = lengthOf(parser, "trim");
     if (!trim)
-        return badInput("--trim: " + trim.error().sentence);
+        return trim.error();
+    const auto salvage = salvageOf(parser);
+    if (!salvage)
+        return salvage.error();
     problem.kerf = kerf->nm();
     problem.trim = trim->nm();
+    problem.salvage = *salvage;
     for (const PackStick& stick : packed.sticks)
         problem.sticks.push_back({stick.length.nm(), stick.price.cents(), stick.have});
     for (const PackPiece& piece : packed.pieces)
@@ -73,16 +94,21 @@ Result<packing::Problem> problemOf(const QCommandLineParser& parser, const Packe
     return problem;
 }
 
-/// "2 pieces, the longest 17'..., come out of none of the sticks."
+/// "2 pieces cannot be cut from these sticks: 34' in all, the longest 17'."
 Error shortageError(const Packed& packed) {
+    constexpr LengthStyle feet{LengthUnit::feetInches, 32};
     Length longest;
+    Length sum;
     std::int64_t count = 0;
     for (const packing::Share& share : packed.solution.plan.missing) {
-        longest = std::max(longest, packed.pieces[share.piece].length);
+        const Length length = packed.pieces[share.piece].length;
+        longest = std::max(longest, length);
+        sum += length * share.count;
         count += share.count;
     }
     return badInput(std::to_string(count) + (count == 1 ? " piece cannot" : " pieces cannot")
-        + " be cut from these sticks; the longest is " + formatLengthWithUnit(longest) + ".");
+        + " be cut from these sticks: " + formatLengthWithUnit(sum, feet) + " in all, the longest "
+        + formatLengthWithUnit(longest, feet) + ".");
 }
 
 Result<double> secondsOf(const QCommandLineParser& parser) {
@@ -92,20 +118,26 @@ Result<double> secondsOf(const QCommandLineParser& parser) {
     return thousandths->toDouble();
 }
 
-Result<void> pack(Packed& packed, const packing::Problem& problem, double seconds) {
-    const auto begin = std::chrono::steady_clock::now();
-    packing::Budget budget = secondsFromNow(seconds);
-    packed.solution = packing::solve(problem, budget);
-    packed.seconds
-        = std::chrono::duration<double>(std::chrono::steady_clock::now() - begin).count();
-    if (!packed.solution.ok())
-        return badInput(packed.solution.error);
-    if (!packed.solution.plan.complete())
-        return shortageError(packed);
+/// What it takes to end the search, write the plan and leave; twice what was measured.
+double timeToWrite(const Packed& packed) {
+    std::int64_t pieces = 0;
+    for (const PackPiece& piece : packed.pieces)
+        pieces += piece.count;
+    return 0.03 + 2e-6 * static_cast<double>(pieces);
+}
+
+Result<void> write(const QCommandLineParser& parser, const Packed& packed, Console& console) {
+    if (isSet(parser, "json"))
+        return writeOutput(value(parser, "json"), packJson(packed), console);
+    console.out << packText(packed);
     return {};
 }
 
 Result<void> run(const QCommandLineParser& parser, Console& console) {
+    const auto seconds = secondsOf(parser);
+    if (!seconds)
+        return seconds.error();
+    const TimeLimit limit(*seconds);
     if (const auto fewEnough = noMoreThan(parser, 2); !fewEnough)
         return fewEnough;
     auto packed = readLists(parser);
@@ -114,14 +146,15 @@ Result<void> run(const QCommandLineParser& parser, Console& console) {
     const auto problem = problemOf(parser, *packed);
     if (!problem)
         return problem.error();
-    const auto seconds = secondsOf(parser);
-    if (!seconds)
-        return seconds.error();
-    if (const auto done = pack(*packed, *problem, *seconds); !done)
-        return done;
-    if (isSet(parser, "json"))
-        return writeOutput(value(parser, "json"), packJson(*packed), console);
-    console.out << packText(*packed);
+    packing::Budget budget = limit.budgetBefore(timeToWrite(*packed));
+    packed->solution = packing::solve(*problem, budget);
+    packed->seconds = limit.passed();
+    if (!packed->solution.ok())
+        return badInput(packed->solution.error);
+    if (const auto written = write(parser, *packed, console); !written)
+        return written;
+    if (!packed->solution.plan.complete())
+        return shortageError(*packed);
     return {};
 }
 

@@ -38,6 +38,31 @@ std::string patternText(const Packed& packed, const packing::Pattern& pattern) {
     return line;
 }
 
+std::string shortJson(const Packed& packed) {
+    std::string list;
+    for (const packing::Share& share : packed.solution.plan.missing)
+        list += (list.empty() ? "" : ", ") + ("{\"length\": "
+            + exactInches(packed.pieces[share.piece].length) + ", \"count\": "
+            + std::to_string(share.count) + '}');
+    return list;
+}
+
+std::string shortText(const Packed& packed) {
+    std::string text;
+    for (const packing::Share& share : packed.solution.plan.missing)
+        text += "Short: " + std::to_string(share.count) + " of "
+            + formatLength(packed.pieces[share.piece].length, {LengthUnit::inches, 32}) + '\n';
+    return text;
+}
+
+/// The prices of all sticks used.
+Money spent(const Packed& packed) {
+    Money sum;
+    for (const packing::Pattern& pattern : packed.solution.plan.patterns)
+        sum += packed.sticks[pattern.stick].price * pattern.times;
+    return sum;
+}
+
 } // namespace
 
 std::string packJson(const Packed& packed) {
@@ -45,11 +70,13 @@ std::string packJson(const Packed& packed) {
     const auto microseconds = static_cast<std::int64_t>(packed.seconds * 1e6);
     std::string digits = std::to_string(microseconds % 1'000'000);
     digits.insert(0, 6 - digits.size(), '0');
+    const Money cost = Money::cents(solution.plan.cost);
     std::string json = "{\"cost\": " + std::to_string(solution.plan.cost)
         + ", \"bound\": " + std::to_string(solution.bound)
         + ", \"proven\": " + (solution.proven ? "true" : "false")
         + ", \"seconds\": " + std::to_string(microseconds / 1'000'000) + '.' + digits
-        + ", \"sticks\": [";
+        + ", \"salvage\": " + std::to_string((spent(packed) - cost).cents())
+        + ", \"short\": [" + shortJson(packed) + "], \"sticks\": [";
     for (const packing::Pattern& pattern : solution.plan.patterns)
         json += (json.back() == '[' ? "\n  " : ",\n  ") + patternJson(packed, pattern);
     return json + "\n]}\n";
@@ -61,7 +88,12 @@ std::string packText(const Packed& packed) {
         text += patternText(packed, pattern) + '\n';
     const Money cost = Money::cents(packed.solution.plan.cost);
     const Money bound = Money::cents(packed.solution.bound);
-    text += "Cost " + formatMoney(cost);
+    text += shortText(packed) + "Cost " + formatMoney(cost);
+    if (const Money sticks = spent(packed); sticks != cost)
+        text += " (sticks " + formatMoney(sticks) + ", less " + formatMoney(sticks - cost)
+            + " for remainders kept)";
+    if (!packed.solution.plan.complete())
+        return text + " for what can be cut.\n";
     if (packed.solution.proven)
         return text + "; it cannot be cut from cheaper sticks.\n";
     return text + "; within " + formatMoney(cost - bound) + " of the best possible.\n";

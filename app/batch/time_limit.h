@@ -7,12 +7,21 @@
 
 namespace miterbook {
 
-/// A packing budget that ends when so many seconds of the wall clock have passed since it was made.
-inline packing::Budget secondsFromNow(double seconds) {
+/// So many seconds of the wall clock for a whole command. They began when the program was started,
+/// where the command is the first thing that it does, else when this was made.
+class TimeLimit {
+public:
+    explicit TimeLimit(double seconds);
+
+    /// A budget that ends so many seconds before the limit, but leaves half of the time at least.
+    packing::Budget budgetBefore(double reserve) const;
+    /// Seconds since the beginning.
+    double passed() const;
+
+private:
     using Clock = std::chrono::steady_clock;
-    const auto end = Clock::now()
-        + std::chrono::duration_cast<Clock::duration>(std::chrono::duration<double>(seconds));
-    return packing::Budget(packing::Budget::noLimit, [end] { return Clock::now() >= end; });
-}
+    Clock::time_point m_begin;
+    double m_seconds;
+};
 
 } // namespace miterbook
