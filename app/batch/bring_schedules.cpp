@@ -4,40 +4,36 @@
 #include "batch/find.h"
 #include "io/file_bytes.h"
 #include "io/schedule_edit.h"
+#include "job/gathered_edit.h"
 #include "job/new_plan.h"
 
 namespace miterbook {
 
 namespace {
 
-Result<Id<Plan>> openOrBeginPlan(OpenedBook& opened, const SchedulesToBring& wanted) {
-    if (const auto id = planOfBuilder(opened.book(), wanted.builder, wanted.plan)) {
-        const auto open = opened.workbook.openPlan(id);
-        return open ? Result<Id<Plan>>(id) : Result<Id<Plan>>(open.error());
-    }
-    const auto edit
-        = newPlan(opened.book(), opened.workbook.ids(), {wanted.builder, {}, wanted.plan, 0});
+/// The plan, begun when the builder has none of that name.
+Result<Id<Plan>> planFor(GatheredEdit& all, IdSource& ids, const SchedulesToBring& wanted) {
+    if (const auto id = planOfBuilder(all.book(), wanted.builder, wanted.plan))
+        return id;
+    const auto edit = newPlan(all.book(), ids, {wanted.builder, {}, wanted.plan, 0});
     if (!edit)
         return edit.error();
-    if (const auto done = opened.perform(*edit); !done)
-        return done.error();
-    return planOfBuilder(opened.book(), wanted.builder, wanted.plan);
-}
-
-Result<void> addLevels(OpenedBook& opened, Id<Plan> plan, const std::vector<std::string>& names) {
-    return opened.perform(levelsEdit(opened.book(), opened.workbook.ids(), plan, names));
+    if (const auto added = all.add(*edit); !added)
+        return added.error();
+    return planOfBuilder(all.book(), wanted.builder, wanted.plan);
 }
 
 /// The level for rows that name none; made when it is named and the plan lacks it.
-Result<Id<Level>> targetLevel(OpenedBook& opened, Id<Plan> plan, const std::string& name) {
-    const auto& levels = opened.book().sheet(plan).of<Level>();
+Result<Id<Level>> targetLevel(
+    GatheredEdit& all, IdSource& ids, Id<Plan> plan, const std::string& name) {
+    const auto& levels = all.book().sheet(plan).of<Level>();
     if (name.empty())
         return levels.empty() ? Id<Level>() : levels.begin()->first;
-    if (const auto found = findLevel(opened.book(), plan, name))
+    if (const auto found = findLevel(all.book(), plan, name))
         return found;
-    if (const auto added = addLevels(opened, plan, {name}); !added)
+    if (const auto added = all.add(levelsEdit(all.book(), ids, plan, {name})); !added)
         return added.error();
-    return findLevel(opened.book(), plan, name);
+    return findLevel(all.book(), plan, name);
 }
 
 void report(const ScheduleReading& reading, const std::string& file, Console& console) {
@@ -50,59 +46,72 @@ void report(const ScheduleReading& reading, const std::string& file, Console& co
 }
 
 /// Reads a schedule, adding levels that it names and the plan lacks.
-Result<ScheduleReading> readWithLevels(OpenedBook& opened, ScheduleKind kind,
+Result<ScheduleReading> readWithLevels(GatheredEdit& all, IdSource& ids, ScheduleKind kind,
     const std::string& bytes, const ScheduleTarget& target) {
-    auto reading = readSchedule(kind, bytes, opened.book(), target);
+    auto reading = readSchedule(kind, bytes, all.book(), target);
     if (!reading || reading->missingLevels.empty())
         return reading;
-    if (const auto added = addLevels(opened, target.plan, reading->missingLevels); !added)
+    const Edit levels = levelsEdit(all.book(), ids, target.plan, reading->missingLevels);
+    if (const auto added = all.add(levels); !added)
         return added.error();
-    return readSchedule(kind, bytes, opened.book(), target);
+    return readSchedule(kind, bytes, all.book(), target);
 }
 
-Result<void> bringOne(OpenedBook& opened, ScheduleKind kind, const std::string& path,
-    const ScheduleTarget& target, bool goodRows, Console& console) {
+/// What was brought in of one file, in words.
+Result<std::string> bringOne(GatheredEdit& all, IdSource& ids, ScheduleKind kind,
+    const std::string& path, const ScheduleTarget& target, bool goodRows, Console& console) {
     const auto bytes = readFileBytes(path);
     if (!bytes)
         return bytes.error();
     const std::string file = fileName(path);
-    const auto reading = readWithLevels(opened, kind, *bytes, target);
+    const auto reading = readWithLevels(all, ids, kind, *bytes, target);
     if (!reading)
         return badInput(file + ": " + reading.error().sentence);
     if (!reading->missing.empty())
         return badInput(file + ": " + reading->missingSentence());
     report(*reading, file, console);
     const std::string good = std::to_string(reading->rows.size());
-    if (reading->rejectedRows() > 0 && !goodRows) {
+    if (reading->rejectedRows() > 0 && !goodRows)
         return badInput(file + ": " + std::to_string(reading->rejectedRows())
-            + " rows could not be read, so none was brought in; --good-rows brings in the other "
+            + " rows could not be read, so nothing was brought in; --good-rows brings in the other "
             + good + ".");
-    }
-    const Edit edit = scheduleEdit(opened.book(), opened.workbook.ids(), target, *reading, file);
-    if (const auto done = opened.perform(edit); !done)
-        return done;
-    console.out << file << ": " << good << ' ' << word(kind) << " brought in\n";
-    return {};
+    if (const auto added = all.add(scheduleEdit(all.book(), ids, target, *reading, file)); !added)
+        return added.error();
+    return file + ": " + good + " " + std::string(word(kind)) + " brought in\n";
 }
 
 } // namespace
 
 Result<void> bringSchedules(OpenedBook& opened, const SchedulesToBring& wanted, Console& console) {
-    const auto plan = openOrBeginPlan(opened, wanted);
+    if (const auto id = planOfBuilder(opened.book(), wanted.builder, wanted.plan)) {
+        if (const auto open = opened.workbook.openPlan(id); !open)
+            return open;
+    }
+    GatheredEdit all(opened.book());
+    IdSource& ids = opened.workbook.ids();
+    const auto plan = planFor(all, ids, wanted);
     if (!plan)
         return plan.error();
-    const auto level = targetLevel(opened, *plan, wanted.level);
+    const auto level = targetLevel(all, ids, *plan, wanted.level);
     if (!level)
         return level.error();
     const ScheduleTarget target{*plan, *level};
     const std::pair<ScheduleKind, const std::string&> files[]{{ScheduleKind::rooms, wanted.rooms},
         {ScheduleKind::windows, wanted.windows}, {ScheduleKind::doors, wanted.doors}};
+    std::string brought;
     for (const auto& [kind, path] : files) {
         if (path.empty())
             continue;
-        if (const auto done = bringOne(opened, kind, path, target, wanted.goodRows, console); !done)
-            return done;
+        const auto words = bringOne(all, ids, kind, path, target, wanted.goodRows, console);
+        if (!words)
+            return words.error();
+        brought += *words;
     }
+    if (const auto done
+        = opened.perform(std::move(all).take("Bring in schedules of plan " + wanted.plan));
+        !done)
+        return done;
+    console.out << brought;
     return {};
 }
 

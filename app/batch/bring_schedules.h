@@ -20,9 +20,9 @@ struct SchedulesToBring {
     bool goodRows = false; ///< bring in the good rows of a schedule that has bad ones
 };
 
-/// Brings schedules into a plan, which is begun when the builder has none of that name. A schedule
-/// with rows that cannot be read is brought in not at all, or with its good rows when asked so; each
-/// bad row is said on console.err.
+/// Brings schedules into a plan, which is begun when the builder has none of that name. All of it
+/// or nothing: with rows that cannot be read nothing is brought in, or the good rows when asked so;
+/// each bad row is said on console.err.
 Result<void> bringSchedules(OpenedBook& opened, const SchedulesToBring& wanted, Console& console);
 
 } // namespace miterbook

@@ -55,6 +55,8 @@ Result<std::unique_ptr<BookLock>> BookLock::take(const std::string& path) {
         return Error{Fault::conflict, shownName(path) + " is held by " + holder(*file)
                 + ". It can be opened for looking only."};
     }
+    if (!info.exists())
+        return Error{Fault::storage, shownName(path) + " cannot be made: its folder is read-only."};
     return Error{Fault::storage, shownName(path)
             + " cannot be changed: its folder is read-only. It can be opened for looking only."};
 }

@@ -82,6 +82,8 @@ TEST_F(BatchWalk, BringsNothingOfAScheduleWithBadRowsUnlessAsked) {
     EXPECT_EQ(refused.status, 1);
     EXPECT_NE(refused.err.find("--good-rows"), std::string::npos) << refused.err;
     EXPECT_NE(refused.err.find("line "), std::string::npos) << refused.err;
+    const BatchRun list = runBatch({"list", m_book});
+    EXPECT_EQ(list.out.find("B / P"), std::string::npos) << "a plan was begun: " << list.out;
     const BatchRun taken = runBatch({"bring", m_book, "--builder", "B", "--plan", "P", "--windows",
         windows, "--good-rows"});
     EXPECT_EQ(taken.status, 0) << taken.err;
