@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "hours/work_bid.h"
+
+namespace miterbook {
+
+std::vector<WorkBid> workBids(const Estimate& estimate) {
+    std::vector<WorkBid> bids;
+    for (const WorkTotal& total : estimate.works) {
+        WorkBid bid{total.work, total.hours, total.labour, {}, total.cost(), total.price};
+        for (const EstimateLine& line : estimate.lines) {
+            if (line.work == total.work && countsAsDone(line.task)
+                && unitOf(line.task) == doneUnit(line.work))
+                bid.units += line.quantity;
+        }
+        bids.push_back(bid);
+    }
+    return bids;
+}
+
+} // namespace miterbook
