@@ -123,7 +123,7 @@ double timeToWrite(const Packed& packed) {
     std::int64_t pieces = 0;
     for (const PackPiece& piece : packed.pieces)
         pieces += piece.count;
-    return 0.03 + 2e-6 * static_cast<double>(pieces);
+    return 0.04 + 3e-6 * static_cast<double>(pieces);
 }
 
 Result<void> write(const QCommandLineParser& parser, const Packed& packed, Console& console) {
