@@ -4,6 +4,8 @@
 #include "papers/sample_job.h"
 #include "papers/write_paper.h"
 
+#include <algorithm>
+
 using namespace miterbook;
 
 namespace {
