@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "batch/arguments.h"
+#include "batch/bring_measures.h"
 #include "batch/bring_schedules.h"
 #include "batch/commands.h"
 #include "io/file_bytes.h"
@@ -19,7 +20,9 @@ void declare(QCommandLineParser& parser) {
     addValue(parser, "doors", "F.csv", "door schedule");
     addValue(parser, "rooms", "F.csv", "room-finish schedule");
     addValue(parser, "level", "L", "the level of rows that name none");
-    addSwitch(parser, "good-rows", "bring in the good rows of a schedule that has bad ones");
+    addValue(parser, "house", "H", "with --measures: the house that was measured");
+    addValue(parser, "measures", "F.csv", "measures of a house's openings");
+    addSwitch(parser, "good-rows", "bring in the good rows of a file that has bad ones");
 }
 
 /// All plans of one file in one edit; nothing is kept of a file that cannot be read whole.
@@ -57,8 +60,12 @@ Result<void> run(const QCommandLineParser& parser, Console& console) {
     const SchedulesToBring wanted = schedules(parser);
     const bool anySchedule = !(wanted.rooms + wanted.windows + wanted.doors).empty();
     const QStringList files = parser.positionalArguments().mid(1);
-    if (files.isEmpty() && !anySchedule)
-        return badInput("Say what to bring in: plan exchange files, or schedules of a plan.");
+    const bool measures = isSet(parser, "measures");
+    if (files.isEmpty() && !anySchedule && !measures)
+        return badInput(
+            "Say what to bring in: plan exchange files, schedules of a plan, or measures of a house.");
+    if (measures != isSet(parser, "house"))
+        return badInput("Say --house and --measures together: which house was measured, and the file.");
     if (anySchedule && (wanted.builder.empty() || wanted.plan.empty()))
         return badInput("Say whose plan the schedules belong to: --builder and --plan.");
     auto opened = openWorkbook(*path, OpenMode::write);
@@ -66,12 +73,19 @@ Result<void> run(const QCommandLineParser& parser, Console& console) {
         return opened.error();
     if (const auto done = bringPlans(*opened, files, console); !done)
         return done;
-    return anySchedule ? bringSchedules(*opened, wanted, console) : Result<void>();
+    if (anySchedule) {
+        if (const auto done = bringSchedules(*opened, wanted, console); !done)
+            return done;
+    }
+    if (!measures)
+        return {};
+    return bringMeasures(*opened, value(parser, "house"), value(parser, "measures"),
+        isSet(parser, "good-rows"), console);
 }
 
 } // namespace
 
 const Command bringCommand{
-    "bring", "bring in plan exchange files, or a plan's schedules as CSV", declare, run};
+    "bring", "bring in plan exchange files, a plan's schedules or a house's measures as CSV", declare, run};
 
 } // namespace miterbook

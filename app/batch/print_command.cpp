@@ -31,7 +31,7 @@ void declare(QCommandLineParser& parser) {
     addValue(parser, "house", "H", "of this house");
     addValue(parser, "elevation", "E", "with --plan: the plan's elevation");
     addValue(parser, "option", "O", "with --plan: an option; may be given several times");
-    addValue(parser, "level", "L", "only this level (takeoff)");
+    addValue(parser, "level", "L", "only this level (takeoff, and the papers of the saw)");
     addValue(parser, "date", "D", "the date on the paper, as 2026-11-25; today if not said");
     addValue(parser, "pdf", "F", "write it as PDF");
     addValue(parser, "csv", "F", "write its tables as CSV (- prints them)");
@@ -147,7 +147,7 @@ Result<void> run(const QCommandLineParser& parser, Console& console) {
     if (formsAsked(parser) != 1)
         return badInput("Say one of --pdf, --csv, --json and --text.");
     if (isSet(parser, "level") && !kind->byLevel)
-        return badInput("The " + *name + " is for the whole house; --level is for the takeoff.");
+        return badInput("The " + *name + " is for the whole house; it cannot be of one level.");
     auto opened = openWorkbook(*path, OpenMode::look);
     if (!opened)
         return opened.error();

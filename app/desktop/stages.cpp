@@ -2,6 +2,7 @@
 #include "desktop/stages.h"
 
 #include "stages/bid/bid_stage.h"
+#include "stages/cut/cut_stage.h"
 #include "stages/order/order_stage.h"
 #include "stages/plan/plan_stage.h"
 #include "stages/takeoff/takeoff_stage.h"
@@ -18,7 +19,7 @@ std::unique_ptr<Stage> make(Desk& desk, FigureDesk& figures) {
 } // namespace
 
 std::vector<StageFactory> workingStages() {
-    return {make<PlanStage>, make<TakeoffStage>, make<BidStage>, make<OrderStage>};
+    return {make<PlanStage>, make<TakeoffStage>, make<BidStage>, make<OrderStage>, make<CutStage>};
 }
 
 } // namespace miterbook

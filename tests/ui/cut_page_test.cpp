@@ -1,0 +1,238 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The day at the saw with real keys: measures typed as the tape goes, ticks, test cuts.
+#include "cut/progress.h"
+#include "desk/figure_desk.h"
+#include "figures/figure_view.h"
+#include "stages/cut/assembly_tab.h"
+#include "stages/cut/bench_tab.h"
+#include "stages/cut/cut_desk.h"
+#include "stages/cut/cut_page.h"
+#include "stages/cut/cut_stage.h"
+#include "stages/cut/measures_tab.h"
+#include "stages/cut/saw_check_tab.h"
+#include "stages/cut/sheet_tab.h"
+#include "ui/ui_kit.h"
+#include "widgets/data_table.h"
+
+#include <QAction>
+#include <QApplication>
+#include <QClipboard>
+#include <QComboBox>
+#include <QLineEdit>
+#include <QTabWidget>
+#include <QTableView>
+#include <QTemporaryDir>
+#include <QTest>
+
+#include <gtest/gtest.h>
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace miterbook {
+namespace {
+
+class CutPageTest : public testing::Test {
+protected:
+    CutPageTest()
+        : m_house(m_kit.startHouse("Lot 14"))
+        , m_figures(m_kit.desk())
+        , m_stage(m_kit.desk(), m_figures) {
+        m_figures.setJob({m_kit.book().house(m_house)->work, m_house, {}});
+        m_figures.stopSearch();
+        m_page = qobject_cast<CutPage*>(m_stage.page());
+        m_page->resize(1500, 900);
+        m_page->show();
+        m_page->activateWindow();
+        EXPECT_TRUE(QTest::qWaitForWindowActive(m_page));
+    }
+    ~CutPageTest() override { m_figures.stopSearch(); }
+
+    const SawSheet& sheet() const { return m_page->cut().figures().sheet; }
+    const Measure& firstMeasure() const { return m_page->cut().figures().units.front().measure; }
+    DataTable& measures() const { return m_page->measures().table(); }
+
+    /// Saves a picture for the eye when a folder is named.
+    void picture(int tab, const QString& name) {
+        m_page->tabs().setCurrentIndex(tab);
+        QApplication::processEvents();
+        const QPixmap shot = m_page->grab();
+        EXPECT_FALSE(shot.isNull());
+        const QString folder = qEnvironmentVariable("MITERBOOK_PICTURES");
+        if (!folder.isEmpty())
+            shot.save(folder + u'/' + name + u".png"_s);
+    }
+
+    UiKit m_kit;
+    Id<House> m_house;
+    FigureDesk m_figures;
+    CutStage m_stage;
+    CutPage* m_page = nullptr;
+};
+
+TEST_F(CutPageTest, TabGoesAsTheTapeDoes) {
+    goTo(measures(), 0, u"Width top"_s);
+    for (const QString& typed :
+        {u"36 1/8"_s, u"36"_s, u"36 1/16"_s, u"60"_s, u"60"_s, u"60 1/8"_s, u"70"_s, u"69 7/8"_s})
+        typeCell(measures(), typed, Qt::Key_Tab);
+    typeCell(measures(), u"-1/8"_s, Qt::Key_Tab);
+    const Measure& read = firstMeasure();
+    EXPECT_EQ(read.widthTop, Length::sixteenths(36 * 16 + 2));
+    EXPECT_EQ(read.widthMiddle, Length::inches(36));
+    EXPECT_EQ(read.widthBottom, Length::sixteenths(36 * 16 + 1));
+    EXPECT_EQ(read.heightRight, Length::sixteenths(60 * 16 + 2));
+    EXPECT_EQ(read.diagonalDown, Length::sixteenths(69 * 16 + 14));
+    EXPECT_EQ(read.proud, -Length::sixteenths(2));
+    EXPECT_TRUE(m_kit.refused().isEmpty()) << m_kit.refused().toStdString();
+    EXPECT_FALSE(cellText(measures(), 0, u"Look at"_s).isEmpty());
+    m_kit.desk().undoStack().undo();
+    EXPECT_EQ(firstMeasure().proud, Length());
+}
+
+TEST_F(CutPageTest, AMeasureChangesTheSawSheetAndNotThePrice) {
+    const Money price = m_figures.figures().estimate.total.price;
+    const Length before = sheet().pieces.front().shortPoint;
+    m_page->measures().planSizesAction()->trigger();
+    for (const OpeningUnit& unit : m_page->cut().figures().units)
+        EXPECT_TRUE(unit.measure.id);
+    EXPECT_EQ(sheet().pieces.front().shortPoint, before);
+    goTo(measures(), 0, u"Height left"_s);
+    typeCell(measures(), u"61"_s, Qt::Key_Tab);
+    typeCell(measures(), u"61"_s, Qt::Key_Tab);
+    typeCell(measures(), u"61"_s, Qt::Key_Return);
+    const std::int64_t id = m_page->cut().figures().units.front().opening.id.value();
+    bool taller = false;
+    for (const std::size_t at : piecesOf(sheet(), id, 1))
+        taller = taller || sheet().pieces[at].piece.shortPoint > Length::inches(61);
+    EXPECT_TRUE(taller);
+    EXPECT_EQ(m_figures.figures().estimate.total.price, price);
+}
+
+TEST_F(CutPageTest, MeasuresArePastedFromASpreadsheet) {
+    goTo(measures(), 0, u"Width top"_s);
+    QApplication::clipboard()->setText(u"36\t36\t36\t60\t60\t60\n40\t40\t40\t50\t50\t50\n"_s);
+    measures().pasteCells();
+    EXPECT_EQ(firstMeasure().heightRight, Length::inches(60));
+    EXPECT_EQ(m_page->cut().figures().units[1].measure.widthTop, Length::inches(40));
+    m_kit.desk().undoStack().undo();
+    EXPECT_FALSE(firstMeasure().id);
+}
+
+TEST_F(CutPageTest, MeasuresAreBroughtInFromAFile) {
+    QTemporaryDir folder;
+    const QString path = folder.filePath(u"m.csv"_s);
+    const std::string name = m_page->cut().figures().units.front().name;
+    QFile file(path);
+    ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+    file.write(QByteArray::fromStdString("opening,width,height\n" + name + ",33,44\n"));
+    file.close();
+    m_page->measures().bringFile(path);
+    EXPECT_EQ(firstMeasure().widthTop, Length::inches(33));
+    ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+    file.write(QByteArray::fromStdString("opening,width\n" + name + ",34\nX77,12\n"));
+    file.close();
+    m_page->measures().bringFile(path);
+    EXPECT_EQ(firstMeasure().widthTop, Length::inches(33)) << "nothing is half brought in";
+}
+
+TEST_F(CutPageTest, SpaceTicksTheStopUnderTheCursor) {
+    m_page->tabs().setCurrentIndex(1);
+    QTableView* stops = m_page->sheet().stops().table();
+    stops->setFocus();
+    stops->setCurrentIndex(stops->model()->index(0, 0));
+    const int first = m_page->cut().stops().front()->number;
+    QTest::keyClick(stops, Qt::Key_Space);
+    EXPECT_TRUE(sheet().stop(first)->isDone());
+    EXPECT_TRUE(stops->model()->index(0, 1).data().toString().contains(u"all cut"_s));
+    m_kit.desk().undoStack().undo();
+    EXPECT_EQ(sheet().stop(first)->cut, 0);
+}
+
+TEST_F(CutPageTest, ANumberFromThePaperTicksToo) {
+    QLineEdit& typed = m_page->sheet().typed();
+    QTest::keyClicks(&typed, u"2"_s);
+    QTest::keyClick(&typed, Qt::Key_Return);
+    EXPECT_TRUE(sheet().stop(2)->isDone());
+    EXPECT_TRUE(typed.text().isEmpty());
+    QTest::keyClicks(&typed, u"9999"_s);
+    QTest::keyClick(&typed, Qt::Key_Return);
+    EXPECT_TRUE(m_kit.refused().contains(u"9999"_s));
+    EXPECT_EQ(typed.text(), u"9999"_s);
+}
+
+TEST_F(CutPageTest, ASpoiledPieceIsToBeCutAgain) {
+    m_page->tabs().setCurrentIndex(1);
+    QTest::keyClicks(&m_page->sheet().typed(), u"1"_s);
+    QTest::keyClick(&m_page->sheet().typed(), Qt::Key_Return);
+    QTableView* stops = m_page->sheet().stops().table();
+    stops->setCurrentIndex(stops->model()->index(0, 0));
+    QTableView* pieces = m_page->sheet().pieces().table();
+    QApplication::processEvents();
+    pieces->setFocus();
+    ASSERT_TRUE(pieces->hasFocus());
+    pieces->setCurrentIndex(pieces->model()->index(0, 0));
+    const std::size_t at = m_page->cut().stops().front()->pieces.front();
+    for (QAction* action : pieces->actions()) {
+        if (action->text().startsWith(u"Spoiled"_s))
+            action->trigger();
+    }
+    EXPECT_FALSE(sheet().pieces[at].isCut());
+    EXPECT_EQ(sheet().stop(1)->cut, static_cast<int>(sheet().stop(1)->pieces.size()) - 1);
+}
+
+TEST_F(CutPageTest, TestCutsMoveTheSettings) {
+    m_page->tabs().setCurrentIndex(4);
+    DataTable& table = m_page->check().table();
+    const QString before = m_page->sheet().stops().table()->model()->index(0, 2).data().toString();
+    goTo(table, 0, u"Stop set to"_s);
+    typeCell(table, u"36"_s, Qt::Key_Tab);
+    goTo(table, 0, u"Piece measured"_s);
+    typeCell(table, u"35 15/16"_s, Qt::Key_Tab);
+    goTo(table, 0, u"Corner of two, degrees"_s);
+    typeCell(table, u"89.8"_s, Qt::Key_Return);
+    EXPECT_EQ(m_page->cut().figures().correction.add, Length::sixteenths(1));
+    EXPECT_TRUE(m_page->check().result().contains(u"+1/16"_s))
+        << m_page->check().result().toStdString();
+    EXPECT_TRUE(m_page->check().result().contains(u"heel"_s));
+    EXPECT_NE(m_page->sheet().stops().table()->model()->index(0, 2).data().toString(), before);
+    picture(4, u"cut-check"_s);
+}
+
+TEST_F(CutPageTest, SetsAreTickedAssembledAndHung) {
+    m_page->tabs().setCurrentIndex(3);
+    ASSERT_FALSE(m_page->cut().assembly().bench.empty());
+    const AssemblySet first = m_page->cut().assembly().bench.front();
+    QTableView* sets = m_page->assembly().sets().table();
+    sets->setCurrentIndex(sets->model()->index(0, 0));
+    m_page->assembly().tick(PieceState::assembled);
+    EXPECT_EQ(sheet().pieces[first.pieces.front()].state, PieceState::assembled);
+    sets->setCurrentIndex(sets->model()->index(0, 0));
+    m_page->assembly().tick(PieceState::hung);
+    EXPECT_EQ(*stateOf(sheet(), first.source, first.unit), PieceState::hung);
+    EXPECT_NE(m_page->cut().assembly().bench.front().name, first.name);
+}
+
+TEST_F(CutPageTest, APlanIsNotCutFor) {
+    m_figures.setJob(m_kit.job());
+    EXPECT_FALSE(m_page->cut().plan());
+    EXPECT_TRUE(sheet().pieces.empty());
+    EXPECT_EQ(m_stage.nextStep(), u"start a house from this plan"_s);
+    m_figures.stopSearch();
+}
+
+TEST_F(CutPageTest, EveryTabIsPainted) {
+    m_page->measures().planSizesAction()->trigger();
+    goTo(measures(), 1, u"Width bottom"_s);
+    typeCell(measures(), u"37"_s);
+    QTest::keyClicks(&m_page->sheet().typed(), u"2"_s);
+    QTest::keyClick(&m_page->sheet().typed(), Qt::Key_Return);
+    QTableView* stops = m_page->sheet().stops().table();
+    stops->setCurrentIndex(stops->model()->index(1, 0));
+    EXPECT_TRUE(m_page->summary().contains(u"stop settings"_s)) << m_page->summary().toStdString();
+    EXPECT_TRUE(m_page->bench().moisture().contains(u"%"_s));
+    const char* const names[]{"measures", "sheet", "sticks", "assembly", "check", "bench"};
+    for (int tab = 0; tab < 6; ++tab)
+        picture(tab, u"cut-"_s + QString::fromLatin1(names[tab]));
+}
+
+} // namespace
+} // namespace miterbook

@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QWidget>
+
+class QLabel;
+
+namespace miterbook {
+
+class CutDesk;
+class FigureView;
+
+/// Settings of saw and bench, and what follows from them: the two ways of joining side by side,
+/// what moisture will do to a miter, what walking can be said of.
+class BenchTab final : public QWidget {
+    Q_OBJECT
+public:
+    explicit BenchTab(CutDesk& cut, QWidget* parent = nullptr);
+
+    QString moisture() const;
+    FigureView& joining() const { return *m_joining; }
+
+private:
+    void refresh();
+    void sayMoisture();
+
+    CutDesk& m_cut;
+    FigureView* m_joining;
+    QLabel* m_moisture;
+};
+
+} // namespace miterbook
