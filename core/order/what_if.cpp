@@ -22,13 +22,23 @@ bool stocked(const Stick& stick, const WhatIf& whatIf) {
     return stick.stocked && std::ranges::find(none, stick.length) == none.end();
 }
 
+/// The plan as it is, when a profile's question stays the same.
+const StickPlan* unchanged(const StickNeed& need, const PriceBook& before, const PriceBook& after,
+    const OrderNow& now) {
+    const auto same = std::ranges::find(now.needs, need);
+    const auto at = static_cast<std::size_t>(same - now.needs.begin());
+    if (at >= now.plans.size() || before.practice() != after.practice()
+        || stickSupply(need.profile, before) != stickSupply(need.profile, after))
+        return nullptr;
+    return &now.plans[at];
+}
+
 Plans planned(const std::vector<StickNeed>& needs, const PriceBook& before, const PriceBook& after,
-    const Plans& now, const std::function<bool()>& stop) {
+    const OrderNow& now, const std::function<bool()>& stop) {
     Plans plans;
-    for (std::size_t i = 0; i < needs.size(); ++i) {
-        const bool same = i < now.size() && before.practice() == after.practice()
-            && stickSupply(needs[i].profile, before) == stickSupply(needs[i].profile, after);
-        plans.push_back(same ? now[i] : planSticks(needs[i], after, Effort::thorough, stop));
+    for (const StickNeed& need : needs) {
+        const StickPlan* same = unchanged(need, before, after, now);
+        plans.push_back(same ? *same : planSticks(need, after, Effort::thorough, stop));
     }
     return plans;
 }
@@ -72,9 +82,18 @@ void priceTruly(Plans& plans, const PriceBook& prices, const Plans& free) {
     }
 }
 
-/// The dearest wish: so much less, at what it costs.
-Result<Plans> withLess(const std::vector<StickNeed>& needs, const PriceBook& prices, Length most,
-    const Plans& free, const std::function<bool()>& stop) {
+Error notSoMuchLess(Length now, Length less, Length least) {
+    constexpr LengthStyle feet{LengthUnit::feetInches, 16};
+    const std::string most = least < now
+        ? "; " + formatLengthWithUnit(now - least, feet) + " less is the most."
+        : ".";
+    return badInput(
+        "No plan was found that buys " + formatLengthWithUnit(less, feet) + " less" + most);
+}
+
+/// So much less than now, at what it costs.
+Result<Plans> withLess(const std::vector<StickNeed>& needs, const PriceBook& prices, Length now,
+    Length less, const Plans& free, const std::function<bool()>& stop) {
     Length least = orderSums(free).bought;
     const std::int64_t foot = meanFoot(orderSums(free));
     for (const Percent share : surcharges) {
@@ -83,14 +102,13 @@ Result<Plans> withLess(const std::vector<StickNeed>& needs, const PriceBook& pri
         Plans plans = planAllSticks(needs, surcharged(prices, more), Effort::thorough, stop);
         priceTruly(plans, prices, free);
         const Length bought = orderSums(plans).bought;
-        if (bought <= most)
+        if (bought <= now - less)
             return plans;
         least = std::min(least, bought);
         if (stop && stop())
             break;
     }
-    return badInput("No plan was found that buys so little: the least is "
-        + formatLengthWithUnit(least, {LengthUnit::feetInches, 16}) + " in all.");
+    return notSoMuchLess(now, less, least);
 }
 
 } // namespace
@@ -130,16 +148,14 @@ PriceBook pricesIf(PriceBook prices, const WhatIf& whatIf) {
 }
 
 Result<std::vector<StickPlan>> plansIf(const std::vector<StickNeed>& needs,
-    const PriceBook& prices, const WhatIf& whatIf, const std::vector<StickPlan>& now,
+    const PriceBook& prices, const WhatIf& whatIf, const OrderNow& now,
     const std::function<bool()>& stop) {
     const PriceBook changed = pricesIf(prices, whatIf);
     Plans plans = planned(needs, prices, changed, now, stop);
-    if (whatIf.less <= Length())
+    const Length bought = orderSums(now.plans).bought;
+    if (whatIf.less <= Length() || orderSums(plans).bought <= bought - whatIf.less)
         return plans;
-    const Length most = orderSums(now).bought - whatIf.less;
-    if (orderSums(plans).bought <= most)
-        return plans;
-    return withLess(needs, changed, most, plans, stop);
+    return withLess(needs, changed, bought, whatIf.less, plans, stop);
 }
 
 } // namespace miterbook

@@ -44,11 +44,17 @@ OrderSums orderSums(const std::vector<StickPlan>& plans);
 /// The book with kerf, stocked lengths and the one price as `whatIf` says.
 PriceBook pricesIf(PriceBook prices, const WhatIf& whatIf);
 
-/// The stick plans of `needs` if it were so; `now` are the plans as it is, in the needs' order, and
-/// stay where nothing changes for a profile. Errors: one sentence when no plan was found that buys so
-/// much less. `stop` as planSticks.
+/// What is needed and how it is planned as it is, plans in the needs' order.
+struct OrderNow {
+    std::vector<StickNeed> needs;
+    std::vector<StickPlan> plans;
+};
+
+/// The stick plans if it were so, for `needs` as they would be then (a run is spliced by the sticks
+/// there are). A profile for which nothing changes keeps its plan. Errors: one sentence when no plan
+/// was found that buys so much less. `stop` as planSticks.
 Result<std::vector<StickPlan>> plansIf(const std::vector<StickNeed>& needs,
-    const PriceBook& prices, const WhatIf& whatIf, const std::vector<StickPlan>& now,
+    const PriceBook& prices, const WhatIf& whatIf, const OrderNow& now,
     const std::function<bool()>& stop = {});
 
 } // namespace miterbook

@@ -16,7 +16,7 @@ FigureDesk::FigureDesk(Desk& desk, QObject* parent)
 }
 
 FigureDesk::~FigureDesk() {
-    stopSearch();
+    endSearch();
 }
 
 void FigureDesk::setJob(const JobRef& job) {
@@ -26,50 +26,82 @@ void FigureDesk::setJob(const JobRef& job) {
     recompute();
 }
 
-void FigureDesk::recompute() {
-    stopSearch();
-    m_figures = m_job ? figuresFor(m_desk.book(), m_job.plan, m_job.selection, Effort::quick)
-                      : JobFigures();
-    m_settled = !m_job;
-    Q_EMIT figured();
-    if (m_job)
-        startSearch();
+StickPlan FigureDesk::planFor(const StickNeed& need) {
+    StickQuestion question = stickQuestion(need, m_desk.book().prices);
+    if (const StickPlan* known = m_memory.find(question))
+        return *known;
+    StickPlan plan = planSticks(need, m_desk.book().prices, Effort::quick);
+    m_open.push_back(std::move(question));
+    return plan;
 }
 
-void FigureDesk::stopSearch() {
+void FigureDesk::recompute() {
+    endSearch();
+    m_open.clear();
+    m_figures = m_job ? figuresFor(m_desk.book(), m_job.plan, m_job.selection,
+                    [this](const StickNeed& need) { return planFor(need); })
+                      : JobFigures();
+    startSearch();
+    Q_EMIT figured();
+}
+
+void FigureDesk::endSearch() {
     if (m_stop)
         m_stop->store(true);
     m_stop.reset();
     ++m_run;
-    m_settled = true;
+}
+
+void FigureDesk::stopSearch() {
+    if (!m_stop)
+        return;
+    endSearch();
+    Q_EMIT figured();
+}
+
+void FigureDesk::resumeSearch() {
+    if (m_stop || m_open.empty())
+        return;
+    startSearch();
+    Q_EMIT figured();
 }
 
 void FigureDesk::startSearch() {
-    m_settled = false;
+    if (m_open.empty())
+        return;
     m_stop = std::make_shared<std::atomic<bool>>(false);
     QPointer<FigureDesk> self(this);
     QThreadPool::globalInstance()->start(
-        [self, stop = m_stop, run = m_run, needs = stickNeeds(m_figures.takeoff),
-            prices = m_desk.book().prices] {
-            auto sticks = planAllSticks(needs, prices, Effort::thorough, [&] { return stop->load(); });
-            if (stop->load())
-                return;
-            QMetaObject::invokeMethod(
-                qApp,
-                [self, run, sticks = std::move(sticks)] {
-                    if (self)
-                        self->takeSticks(run, sticks);
-                },
-                Qt::QueuedConnection);
+        [self, stop = m_stop, run = m_run, questions = m_open, prices = m_desk.book().prices] {
+            for (const StickQuestion& question : questions) {
+                StickPlan plan = planSticks(
+                    question.need, prices, Effort::thorough, [&] { return stop->load(); });
+                if (stop->load())
+                    return;
+                QMetaObject::invokeMethod(
+                    qApp,
+                    [self, run, question, plan = std::move(plan)] {
+                        if (self)
+                            self->takePlan(run, question, plan);
+                    },
+                    Qt::QueuedConnection);
+            }
         });
 }
 
-void FigureDesk::takeSticks(int run, const std::vector<StickPlan>& sticks) {
+void FigureDesk::takePlan(int run, const StickQuestion& question, const StickPlan& plan) {
     if (run != m_run)
         return;
-    m_settled = true;
-    m_stop.reset();
-    reprice(m_figures, m_desk.book(), sticks);
+    std::erase(m_open, question);
+    if (m_open.empty())
+        m_stop.reset();
+    m_memory.keep(question, plan);
+    std::vector<StickPlan> sticks = m_figures.sticks;
+    for (StickPlan& each : sticks) {
+        if (each.profile == plan.profile)
+            each = plan;
+    }
+    reprice(m_figures, m_desk.book(), std::move(sticks));
     Q_EMIT figured();
 }
 

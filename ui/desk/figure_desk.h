@@ -2,6 +2,7 @@
 #pragma once
 
 #include "desk/job_ref.h"
+#include "desk/stick_memory.h"
 #include "job/figures.h"
 
 #include <QObject>
@@ -13,8 +14,9 @@ namespace miterbook {
 
 class Desk;
 
-/// The figures of the job on the screen, kept up with the book: takeoff, hours, price and a quick
-/// stick plan at once, the thorough stick plan from another thread a moment later.
+/// The figures of the job on the screen, kept up with the book: takeoff, hours and price at once. The
+/// stick plan of a profile that a change has left alone stays; another gets a quick plan at once
+/// and a thorough one from another thread a moment later.
 class FigureDesk : public QObject {
     Q_OBJECT
 public:
@@ -25,25 +27,33 @@ public:
     const JobRef& job() const { return m_job; }
     const JobFigures& figures() const { return m_figures; }
     /// False while a better stick plan is being looked for.
-    bool settled() const { return m_settled; }
-    /// Ends the search with the plan shown.
+    bool settled() const { return !m_stop; }
+    /// Profiles whose plan is not the thorough one yet; more than none and settled: stopped.
+    int unsettled() const { return static_cast<int>(m_open.size()); }
+    /// Ends the search with the plans shown.
     void stopSearch();
+    /// Looks on where stopSearch() ended it.
+    void resumeSearch();
 
 Q_SIGNALS:
-    /// New figures; emitted at once after a change, and again when the stick plan has settled.
+    /// New figures, or another state of the search; emitted at once after a change, and again with
+    /// each stick plan that has settled.
     void figured();
 
 private:
+    StickPlan planFor(const StickNeed& need);
     void recompute();
+    void endSearch();
     void startSearch();
-    void takeSticks(int run, const std::vector<StickPlan>& sticks);
+    void takePlan(int run, const StickQuestion& question, const StickPlan& plan);
 
     Desk& m_desk;
     JobRef m_job;
     JobFigures m_figures;
-    std::shared_ptr<std::atomic<bool>> m_stop;
+    StickMemory m_memory;
+    std::vector<StickQuestion> m_open; ///< of the plans that are only quick ones
+    std::shared_ptr<std::atomic<bool>> m_stop; ///< of the search that is on; nothing: none is
     int m_run = 0;
-    bool m_settled = true;
 };
 
 } // namespace miterbook

@@ -34,7 +34,7 @@ protected:
         return planAllSticks({m_need}, m_prices, Effort::thorough);
     }
     Result<std::vector<StickPlan>> then(const WhatIf& whatIf) const {
-        return plansIf({m_need}, m_prices, whatIf, now());
+        return plansIf({m_need}, m_prices, whatIf, {{m_need}, now()});
     }
     Money costIf(const WhatIf& whatIf) const { return orderSums(*then(whatIf)).cost; }
 
@@ -88,7 +88,7 @@ TEST_F(WhatIfTest, SaysWhenNoPlanBuysSoMuchLess) {
     whatIf.less = Length::feet(10);
     const auto plans = then(whatIf);
     ASSERT_FALSE(plans.ok());
-    EXPECT_THAT(plans.error().sentence, HasSubstr("32'"));
+    EXPECT_THAT(plans.error().sentence, HasSubstr("10' 0\" less."));
 }
 
 // [calc] Five pieces of 40: 8 ft sticks at 6 take two each, 3 x 8 = 24 ft for 18; 10 ft ones at 8.50
@@ -109,6 +109,15 @@ TEST_F(WhatIfTest, BuysLessAtTheTruePrice) {
     EXPECT_EQ(sums.bound, Money::dollars(18));
     EXPECT_FALSE(sums.proven);
     EXPECT_EQ(plans->front().patterns.front().price, Money::dollars(20));
+}
+
+// Other needs are planned anew, whatever stays as it is.
+TEST_F(WhatIfTest, PlansWhatIsNeededThen) {
+    StickNeed more = m_need;
+    more.lots.front().count = 10;
+    const auto plans = plansIf({more}, m_prices, {}, {{m_need}, now()});
+    ASSERT_TRUE(plans.ok());
+    EXPECT_EQ(orderSums(*plans).cost, Money::dollars(40));
 }
 
 TEST_F(WhatIfTest, TheBookIsOnlyCopied) {

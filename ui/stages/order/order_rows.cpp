@@ -14,23 +14,28 @@ const StickPlan* planOf(const JobFigures& figures, Id<Profile> profile) {
     return it == figures.sticks.end() ? nullptr : &*it;
 }
 
-QString planText(const JobFigures& figures, Id<Profile> profile) {
+QString planText(const JobFigures& figures, Id<Profile> profile, const PriceBook& prices) {
     const StickPlan* plan = planOf(figures, profile);
     if (!plan)
         return {};
     return QObject::tr("%1 LF of pieces; the sticks cost %2, %3.")
-        .arg(text(formatFeet(plan->needed)), text(formatMoney(plan->cost)), boundText({*plan}));
+        .arg(text(formatFeet(plan->needed)),
+            text(formatMoney(plan->cost, prices.shop().currency)), boundText({*plan}, prices));
+}
+
+FigureCell stickCell(Length stick) {
+    return {stickText(stick), static_cast<double>(stick.nm())};
 }
 
 FigureRow stickRow(const BuyLine& line, const JobFigures& figures, const PriceBook& prices) {
-    return {{wordCell(prices.profileName(line.profile)), lengthCell(line.length, {LengthUnit::feetInches, 16}),
+    return {{wordCell(prices.profileName(line.profile)), stickCell(line.length),
                 countCell(line.count), countCell(line.spare), moneyCell(line.price),
                 moneyCell(line.cost())},
-        planText(figures, line.profile), false};
+        planText(figures, line.profile, prices), false};
 }
 
 FigureRow rackRow(const RackLine& line, const PriceBook& prices) {
-    return {{wordCell(prices.profileName(line.profile)), lengthCell(line.length, {LengthUnit::feetInches, 16}),
+    return {{wordCell(prices.profileName(line.profile)), stickCell(line.length),
                 countCell(line.count), wordCell("from the rack"), emptyCell(), emptyCell()},
         QObject::tr("An offcut on hand: it is used before a stick is bought."), false};
 }
@@ -63,7 +68,7 @@ FigureRow patternRow(const StickPlan& plan, const CutPattern& pattern, const Pri
         used += piece;
     FigureRow row;
     row.cells = {wordCell(prices.profileName(plan.profile)),
-        lengthCell(pattern.stick, {LengthUnit::feetInches, 16}),
+        stickCell(pattern.stick),
         wordCell(pattern.offcut ? "rack" : "new"), countCell(pattern.times),
         lengthCell(pattern.stick - used, style), {piecesText(pattern, style), std::nullopt}};
     row.from = QObject::tr("Pieces by long point. What is left is before saw kerf.");
@@ -72,7 +77,7 @@ FigureRow patternRow(const StickPlan& plan, const CutPattern& pattern, const Pri
 
 } // namespace
 
-QString boundText(const std::vector<StickPlan>& plans) {
+QString boundText(const std::vector<StickPlan>& plans, const PriceBook& prices) {
     Money gap;
     bool proven = true;
     for (const StickPlan& plan : plans) {
@@ -81,7 +86,15 @@ QString boundText(const std::vector<StickPlan>& plans) {
     }
     if (proven || gap <= Money())
         return QObject::tr("which cannot be bought cheaper");
-    return QObject::tr("within %1 of the best possible").arg(text(formatMoney(gap)));
+    return QObject::tr("within %1 of the best possible")
+        .arg(text(formatMoney(gap, prices.shop().currency)));
+}
+
+QString stickText(Length stick) {
+    const std::int64_t foot = Length::feet(1).nm();
+    return stick.nm() % foot == 0
+        ? QObject::tr("%1 ft").arg(stick.nm() / foot)
+        : text(formatLengthWithUnit(stick, {LengthUnit::feetInches, 16}));
 }
 
 std::vector<FigureRow> buyRows(const JobFigures& figures, const PriceBook& prices) {
