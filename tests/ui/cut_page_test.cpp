@@ -88,8 +88,8 @@ TEST_F(CutPageTest, TabGoesAsTheTapeDoes) {
     EXPECT_EQ(firstMeasure().proud, Length());
 }
 
-TEST_F(CutPageTest, AMeasureChangesTheSawSheetAndNotThePrice) {
-    const Money price = m_figures.figures().estimate.total.price;
+TEST_F(CutPageTest, AMeasureChangesTheSawSheetAndNotTheTakeoff) {
+    const Takeoff takeoff = m_figures.figures().takeoff;
     const Length before = sheet().pieces.front().shortPoint;
     m_page->measures().planSizesAction()->trigger();
     for (const OpeningUnit& unit : m_page->cut().figures().units)
@@ -104,7 +104,7 @@ TEST_F(CutPageTest, AMeasureChangesTheSawSheetAndNotThePrice) {
     for (const std::size_t at : piecesOf(sheet(), id, 1))
         taller = taller || sheet().pieces[at].piece.shortPoint > Length::inches(61);
     EXPECT_TRUE(taller);
-    EXPECT_EQ(m_figures.figures().estimate.total.price, price);
+    EXPECT_EQ(m_figures.figures().takeoff, takeoff); // the bid stays as it was
 }
 
 TEST_F(CutPageTest, MeasuresArePastedFromASpreadsheet) {
