@@ -27,6 +27,10 @@ QString walkText() {
         "line at the bottom says when it is still being looked for.\n\n"
         "7. Start the house. A house takes its own copy of the plan with its elevation and options, "
         "so that what is changed for one lot stays with it.\n\n"
+        "8. Cut. In the house, measure each opening once: Tab goes the way the tape does. The sheet "
+        "beside it says what is out of square and what that does. Set each stop once, longest first, "
+        "tick what is cut by its number, and cut again only what was spoiled. Measure sheet, saw "
+        "sheet, stick diagrams, labels and assembly sheet are papers to hang by the saw.\n\n"
         "There is nothing to save: what is on the screen is in the book. Every change can be "
         "undone.");
 }
@@ -36,7 +40,7 @@ QString keysText() {
         "Everywhere\n"
         "  Alt+Home, or Esc           Houses\n"
         "  Alt+2, Alt+3, Alt+4        Plans, the book, the open plan or house\n"
-        "  Ctrl+1 to Ctrl+4           the stages of a plan or house\n"
+        "  Ctrl+1 to Ctrl+5           the stages of a plan or house\n"
         "  Ctrl+Z, Ctrl+Shift+Z       undo, redo\n"
         "  Ctrl+F                     find rows in the table\n"
         "  F1, Ctrl+/                 how a job walks through the book, these keys\n\n"
