@@ -28,8 +28,7 @@ void declare(QCommandLineParser& parser) {
 }
 
 template <class Rows>
-Result<Rows> readList(
-    const std::string& path, Result<Rows> (*read)(std::string_view)) {
+Result<Rows> readList(const std::string& path, Result<Rows> (*read)(std::string_view)) {
     const auto bytes = readFileBytes(path);
     if (!bytes)
         return bytes.error();

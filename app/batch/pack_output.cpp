@@ -41,9 +41,9 @@ std::string patternText(const Packed& packed, const packing::Pattern& pattern) {
 std::string shortJson(const Packed& packed) {
     std::string list;
     for (const packing::Share& share : packed.solution.plan.missing)
-        list += (list.empty() ? "" : ", ") + ("{\"length\": "
-            + exactInches(packed.pieces[share.piece].length) + ", \"count\": "
-            + std::to_string(share.count) + '}');
+        list += (list.empty() ? "" : ", ")
+            + ("{\"length\": " + exactInches(packed.pieces[share.piece].length)
+                + ", \"count\": " + std::to_string(share.count) + '}');
     return list;
 }
 
@@ -71,12 +71,11 @@ std::string packJson(const Packed& packed) {
     std::string digits = std::to_string(microseconds % 1'000'000);
     digits.insert(0, 6 - digits.size(), '0');
     const Money cost = Money::cents(solution.plan.cost);
-    std::string json = "{\"cost\": " + std::to_string(solution.plan.cost)
-        + ", \"bound\": " + std::to_string(solution.bound)
-        + ", \"proven\": " + (solution.proven ? "true" : "false")
+    std::string json = "{\"cost\": " + std::to_string(solution.plan.cost) + ", \"bound\": "
+        + std::to_string(solution.bound) + ", \"proven\": " + (solution.proven ? "true" : "false")
         + ", \"seconds\": " + std::to_string(microseconds / 1'000'000) + '.' + digits
-        + ", \"salvage\": " + std::to_string((spent(packed) - cost).cents())
-        + ", \"short\": [" + shortJson(packed) + "], \"sticks\": [";
+        + ", \"salvage\": " + std::to_string((spent(packed) - cost).cents()) + ", \"short\": ["
+        + shortJson(packed) + "], \"sticks\": [";
     for (const packing::Pattern& pattern : solution.plan.patterns)
         json += (json.back() == '[' ? "\n  " : ",\n  ") + patternJson(packed, pattern);
     return json + "\n]}\n";

@@ -17,8 +17,9 @@ struct Packed {
     double seconds = 0;
 };
 
-/// {"cost": cents, "bound": cents, "proven": bool, "seconds": s, "salvage": cents, "short": [{"length":
-/// inches, "count": n}], "sticks": [{"length": inches, "price": cents, "times": n, "pieces": [inches,
+/// {"cost": cents, "bound": cents, "proven": bool, "seconds": s, "salvage": cents, "short":
+/// [{"length": inches, "count": n}], "sticks": [{"length": inches, "price": cents, "times": n,
+/// "pieces": [inches,
 /// ...]}]}; lengths as exact decimals of inches; cost is the sticks' prices less salvage.
 std::string packJson(const Packed& packed);
 

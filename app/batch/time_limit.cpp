@@ -14,8 +14,8 @@ namespace {
 
 constexpr double longestStart = 2; ///< an older program has done something before
 
-/// Seconds since this process was started, from the kernel's books (proc(5), field 22 of stat: ticks
-/// after boot). Below 0 when they cannot be read.
+/// Seconds since this process was started, from the kernel's books (proc(5), field 22 of stat:
+/// ticks after boot). Below 0 when they cannot be read.
 double processAge() {
     constexpr int fieldsBefore = 19; // between the name in brackets and the start time
     std::ifstream stat("/proc/self/stat");

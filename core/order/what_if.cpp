@@ -12,8 +12,8 @@ namespace {
 
 using Plans = std::vector<StickPlan>;
 
-/// How much dearer every foot is made, step by step, until a plan buys little enough: a share of the
-/// mean price of a foot. The last says that length is all that counts.
+/// How much dearer every foot is made, step by step, until a plan buys little enough: a share of
+/// the mean price of a foot. The last says that length is all that counts.
 constexpr Percent surcharges[] = {Percent::whole(2), Percent::whole(5), Percent::whole(12),
     Percent::whole(30), Percent::whole(100), Percent::whole(10'000)};
 
@@ -23,8 +23,8 @@ bool stocked(const Stick& stick, const WhatIf& whatIf) {
 }
 
 /// The plan as it is, when a profile's question stays the same.
-const StickPlan* unchanged(const StickNeed& need, const PriceBook& before, const PriceBook& after,
-    const OrderNow& now) {
+const StickPlan* unchanged(
+    const StickNeed& need, const PriceBook& before, const PriceBook& after, const OrderNow& now) {
     const auto same = std::ranges::find(now.needs, need);
     const auto at = static_cast<std::size_t>(same - now.needs.begin());
     if (at >= now.plans.size() || before.practice() != after.practice()
@@ -84,9 +84,8 @@ void priceTruly(Plans& plans, const PriceBook& prices, const Plans& free) {
 
 Error notSoMuchLess(Length now, Length less, Length least) {
     constexpr LengthStyle feet{LengthUnit::feetInches, 16};
-    const std::string most = least < now
-        ? "; " + formatLengthWithUnit(now - least, feet) + " less is the most."
-        : ".";
+    const std::string most
+        = least < now ? "; " + formatLengthWithUnit(now - least, feet) + " less is the most." : ".";
     return badInput(
         "No plan was found that buys " + formatLengthWithUnit(less, feet) + " less" + most);
 }
@@ -147,9 +146,8 @@ PriceBook pricesIf(PriceBook prices, const WhatIf& whatIf) {
     return prices;
 }
 
-Result<std::vector<StickPlan>> plansIf(const std::vector<StickNeed>& needs,
-    const PriceBook& prices, const WhatIf& whatIf, const OrderNow& now,
-    const std::function<bool()>& stop) {
+Result<std::vector<StickPlan>> plansIf(const std::vector<StickNeed>& needs, const PriceBook& prices,
+    const WhatIf& whatIf, const OrderNow& now, const std::function<bool()>& stop) {
     const PriceBook changed = pricesIf(prices, whatIf);
     Plans plans = planned(needs, prices, changed, now, stop);
     const Length bought = orderSums(now.plans).bought;

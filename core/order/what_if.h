@@ -20,7 +20,7 @@ struct WhatIf {
     std::optional<Length> kerf;
     std::vector<Length> outOfStock; ///< lengths that the yard has none of today, in any profile
     std::optional<Offer> offer;
-    Length less;                    ///< so much less is to be bought than now
+    Length less; ///< so much less is to be bought than now
 
     bool nothing() const { return *this == WhatIf(); }
     bool operator==(const WhatIf&) const = default;
@@ -29,12 +29,12 @@ struct WhatIf {
 /// The sticks of an order in a few numbers.
 struct OrderSums {
     Money cost;
-    Money bound;       ///< no order can cost less
+    Money bound; ///< no order can cost less
     bool proven = false;
-    Length bought;     ///< running length of all sticks bought
-    int sticks = 0;    ///< bought
+    Length bought;  ///< running length of all sticks bought
+    int sticks = 0; ///< bought
     int fromRack = 0;
-    int patterns = 0;  ///< different ways of cutting a stick
+    int patterns = 0; ///< different ways of cutting a stick
 
     bool operator==(const OrderSums&) const = default;
 };
@@ -51,10 +51,9 @@ struct OrderNow {
 };
 
 /// The stick plans if it were so, for `needs` as they would be then (a run is spliced by the sticks
-/// there are). A profile for which nothing changes keeps its plan. Errors: one sentence when no plan
-/// was found that buys so much less. `stop` as planSticks.
-Result<std::vector<StickPlan>> plansIf(const std::vector<StickNeed>& needs,
-    const PriceBook& prices, const WhatIf& whatIf, const OrderNow& now,
-    const std::function<bool()>& stop = {});
+/// there are). A profile for which nothing changes keeps its plan. Errors: one sentence when no
+/// plan was found that buys so much less. `stop` as planSticks.
+Result<std::vector<StickPlan>> plansIf(const std::vector<StickNeed>& needs, const PriceBook& prices,
+    const WhatIf& whatIf, const OrderNow& now, const std::function<bool()>& stop = {});
 
 } // namespace miterbook

@@ -36,8 +36,8 @@ void Mend::run(std::int64_t work) {
 // One stick of each line at most. Half of them are those with the most room, by chance.
 std::vector<std::size_t> Mend::chosen(const Packing& packing) {
     const std::size_t count = packing.columns.size();
-    const std::size_t wanted
-        = std::min(count, fewestSticks + m_random() % (mostSticks - fewestSticks + 1));
+    const std::size_t wanted = std::min(
+        count, fewestSticks + m_random() % (mostSticks - fewestSticks + 1));
     std::vector<std::size_t> lines;
     const auto room = [&](std::size_t line) {
         const Column& column = packing.columns[line].first;

@@ -9,7 +9,7 @@ namespace miterbook::packing {
 
 namespace {
 
-constexpr double tiny = 1e-9; // a basic value this far below zero still counts as zero
+constexpr double tiny = 1e-9;           // a basic value this far below zero still counts as zero
 constexpr std::size_t spreadAfter = 50; // dual steps before ties are broken by force
 constexpr int stallAfter = 1000;        // pivots without progress before the safe, slow rule
 

@@ -23,8 +23,8 @@ protected:
         return path.toStdString();
     }
     nlohmann::json packed(const char* pieces, const char* sticks, const char* kerf) {
-        const BatchRun run = runBatch({"pack", file("p.csv", pieces), file("s.csv", sticks),
-            "--kerf", kerf, "--json", "-"});
+        const BatchRun run = runBatch(
+            {"pack", file("p.csv", pieces), file("s.csv", sticks), "--kerf", kerf, "--json", "-"});
         EXPECT_EQ(run.status, 0) << run.err;
         return nlohmann::json::parse(run.out, nullptr, false);
     }
@@ -34,7 +34,8 @@ protected:
 
 // [calc] Four 3 ft pieces without kerf: one 12 ft stick at 10 beats two 8 ft sticks at 6.
 TEST_F(PackCommand, BuysTheCheapestSticks) {
-    const auto plan = packed("length,count,label\n36,4,a\n", "length,price,have\n96,6,\n144,10,\n", "0");
+    const auto plan = packed(
+        "length,count,label\n36,4,a\n", "length,price,have\n96,6,\n144,10,\n", "0");
     EXPECT_EQ(plan["cost"], 1000);
     EXPECT_EQ(plan["bound"], 1000);
     EXPECT_EQ(plan["proven"], true);
@@ -45,14 +46,13 @@ TEST_F(PackCommand, BuysTheCheapestSticks) {
 
 // [calc] With a 1/8 kerf four 36 in pieces need 144 3/8: the 12 ft stick takes three.
 TEST_F(PackCommand, MindsTheKerf) {
-    const auto plan
-        = packed("length,count\n36,4\n", "length,price,have\n96,6,\n144,10,\n", "1/8");
+    const auto plan = packed("length,count\n36,4\n", "length,price,have\n96,6,\n144,10,\n", "1/8");
     EXPECT_EQ(plan["cost"], 1200);
 }
 
 TEST_F(PackCommand, TakesWhatIsOnHandFirst) {
-    const auto plan
-        = packed("length,count\n35 1/2,1\n", "length,price,have\n40,0,1\n96,6,\n", "1/8");
+    const auto plan = packed(
+        "length,count\n35 1/2,1\n", "length,price,have\n40,0,1\n96,6,\n", "1/8");
     EXPECT_EQ(plan["cost"], 0);
     EXPECT_EQ(plan["sticks"][0]["pieces"][0], 35.5);
 }
@@ -69,8 +69,8 @@ TEST_F(PackCommand, SaysHowMuchIsShortAndCutsTheRest) {
     const BatchRun run = runBatch({"pack", file("p.csv", "length,count\n60,2\n40,3\n"),
         file("s.csv", "length,price,have\n100,5,2\n"), "--kerf", "0", "--json", "-"});
     EXPECT_EQ(run.status, 1);
-    EXPECT_NE(run.err.find("1 piece cannot be cut from these sticks: 3' 4\" in all"),
-        std::string::npos)
+    EXPECT_NE(
+        run.err.find("1 piece cannot be cut from these sticks: 3' 4\" in all"), std::string::npos)
         << run.err;
     const auto plan = nlohmann::json::parse(run.out, nullptr, false);
     ASSERT_EQ(plan["short"].size(), 1U);
@@ -80,20 +80,20 @@ TEST_F(PackCommand, SaysHowMuchIsShortAndCutsTheRest) {
     EXPECT_EQ(plan["proven"], false);
 }
 
-// [calc] A 100 in piece from a 120 at 10.00 leaves 20 in; from a 196 at 16.00 it leaves 8 ft, at 1.00
-// a foot worth 8.00: 8.00 in the end.
+// [calc] A 100 in piece from a 120 at 10.00 leaves 20 in; from a 196 at 16.00 it leaves 8 ft,
+// at 1.00 a foot worth 8.00: 8.00 in the end.
 TEST_F(PackCommand, CountsWhatIsKept) {
     const std::string pieces = file("p.csv", "length,count\n100,1\n");
     const std::string sticks = file("s.csv", "length,price,have\n120,10,\n196,16,\n");
     const BatchRun plain = runBatch({"pack", pieces, sticks, "--kerf", "0", "--text"});
     EXPECT_NE(plain.out.find("Cost 10.00;"), std::string::npos) << plain.out;
-    const BatchRun kept = runBatch({"pack", pieces, sticks, "--kerf", "0", "--salvage", "1",
-        "--shortest", "2'", "--text"});
-    EXPECT_NE(kept.out.find("Cost 8.00 (sticks 16.00, less 8.00 for remainders kept)"),
-        std::string::npos)
+    const BatchRun kept = runBatch(
+        {"pack", pieces, sticks, "--kerf", "0", "--salvage", "1", "--shortest", "2'", "--text"});
+    EXPECT_NE(
+        kept.out.find("Cost 8.00 (sticks 16.00, less 8.00 for remainders kept)"), std::string::npos)
         << kept.out;
-    const BatchRun tooShort = runBatch({"pack", pieces, sticks, "--kerf", "0", "--salvage", "1",
-        "--shortest", "8'1", "--text"});
+    const BatchRun tooShort = runBatch(
+        {"pack", pieces, sticks, "--kerf", "0", "--salvage", "1", "--shortest", "8'1", "--text"});
     EXPECT_NE(tooShort.out.find("Cost 10.00;"), std::string::npos) << tooShort.out;
 }
 
@@ -116,8 +116,7 @@ TEST_F(PackCommand, CutsExactlyFiftyThousandPieces) {
     std::string pieces = "length,count\n";
     for (int i = 0; i < 500; ++i)
         pieces += std::to_string(12 + i * 0.36) + ",100\n";
-    const auto plan
-        = packed(pieces.c_str(), "length,price,have\n96,7.36,\n192,15.55,\n", "1/8");
+    const auto plan = packed(pieces.c_str(), "length,price,have\n96,7.36,\n192,15.55,\n", "1/8");
     std::map<double, int> cut;
     for (const auto& stick : plan["sticks"])
         for (const auto& piece : stick["pieces"])

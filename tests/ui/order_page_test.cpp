@@ -63,7 +63,10 @@ protected:
     }
     FigureModel* model() { return whatIf().findChild<FigureView*>()->model(); }
     double number(int row, int column) {
-        return *model()->rows()[static_cast<std::size_t>(row)].cells[static_cast<std::size_t>(column)].number;
+        return *model()
+                    ->rows()[static_cast<std::size_t>(row)]
+                    .cells[static_cast<std::size_t>(column)]
+                    .number;
     }
     /// The row of a title in its first column.
     int rowOf(const QString& title) {

@@ -14,9 +14,9 @@ namespace miterbook {
 
 class Desk;
 
-/// The figures of the job on the screen, kept up with the book: takeoff, hours and price at once. The
-/// stick plan of a profile that a change has left alone stays; another gets a quick plan at once
-/// and a thorough one from another thread a moment later.
+/// The figures of the job on the screen, kept up with the book: takeoff, hours and price at once.
+/// The stick plan of a profile that a change has left alone stays; another gets a quick plan at
+/// once and a thorough one from another thread a moment later.
 class FigureDesk : public QObject {
     Q_OBJECT
 public:
@@ -51,7 +51,7 @@ private:
     JobRef m_job;
     JobFigures m_figures;
     StickMemory m_memory;
-    std::vector<StickQuestion> m_open; ///< of the plans that are only quick ones
+    std::vector<StickQuestion> m_open;         ///< of the plans that are only quick ones
     std::shared_ptr<std::atomic<bool>> m_stop; ///< of the search that is on; nothing: none is
     int m_run = 0;
 };

@@ -12,7 +12,7 @@ struct StickQuestion {
     StickNeed need;
     StickSupply supply;
     Practice practice;
-    std::string name;    ///< of the profile, for what a plan says in words
+    std::string name; ///< of the profile, for what a plan says in words
     LengthStyle lengths;
 
     bool operator==(const StickQuestion&) const = default;
@@ -29,7 +29,7 @@ public:
     void keep(StickQuestion question, StickPlan plan);
 
 private:
-    static constexpr std::size_t most = 200; ///< some ten houses
+    static constexpr std::size_t most = 200;                 ///< some ten houses
     std::deque<std::pair<StickQuestion, StickPlan>> m_plans; ///< the latest first
 };
 

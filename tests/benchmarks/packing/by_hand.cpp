@@ -65,7 +65,8 @@ private:
                 m_missing.push_back({piece, 1});
                 return;
             }
-            m_begun.push_back({static_cast<std::size_t>(stick), room(static_cast<std::size_t>(stick)), 0, {}});
+            const auto kind = static_cast<std::size_t>(stick);
+            m_begun.push_back({kind, room(kind), 0, {}});
             begun = m_begun.end() - 1;
         }
         begun->left -= width;
@@ -79,7 +80,8 @@ private:
             const Stick& stick = m_problem.sticks[s];
             if (stick.available || room(s) < width)
                 continue;
-            if (best < 0 || cheaperPerLength(stick, m_problem.sticks[static_cast<std::size_t>(best)]))
+            if (best < 0
+                || cheaperPerLength(stick, m_problem.sticks[static_cast<std::size_t>(best)]))
                 best = static_cast<int>(s);
         }
         return best;
@@ -96,6 +98,16 @@ private:
         return best;
     }
 
+    std::int64_t cost(const Begun& begun, std::size_t stick) const {
+        const Salvage& salvage = m_problem.salvage;
+        const std::int64_t price = m_problem.sticks[stick].price;
+        const std::int64_t left = m_problem.sticks[stick].length - m_problem.trim - begun.used;
+        if (left <= 0 || left < salvage.shortest)
+            return price;
+        const Wide worth = static_cast<Wide>(left) * salvage.cents / salvage.perLength;
+        return worth < price ? price - static_cast<std::int64_t>(worth) : 0;
+    }
+
     Plan plan() const {
         Plan plan;
         plan.missing = m_missing;
@@ -108,7 +120,7 @@ private:
                     pattern.shares.push_back({piece, 0});
                 ++pattern.shares.back().count;
             }
-            plan.cost += m_problem.sticks[pattern.stick].price;
+            plan.cost += cost(begun, pattern.stick);
             plan.patterns.push_back(std::move(pattern));
         }
         return plan;

@@ -32,8 +32,8 @@ public:
     }
 
     void plot(const std::map<double, double>& points, const char* dashes, const std::string& name) {
-        m_out << "<polyline fill='none' stroke='black' stroke-width='2' stroke-dasharray='" << dashes
-              << "' points='";
+        m_out << "<polyline fill='none' stroke='black' stroke-width='2' stroke-dasharray='"
+              << dashes << "' points='";
         for (const auto& [pieces, value] : points)
             m_out << across(pieces) << ',' << up(value) << ' ';
         const auto& [pieces, value] = *points.rbegin();
@@ -51,8 +51,8 @@ private:
         const double part = (std::log10(std::max(value, 1e-9)) - m_low) / (m_high - m_low);
         return bottom - (bottom - top) * std::clamp(part, 0.0, 1.0);
     }
-    void line(double x1, double y1, double x2, double y2, const std::string& name, double x,
-        double y) {
+    void line(
+        double x1, double y1, double x2, double y2, const std::string& name, double x, double y) {
         m_out << "<line x1='" << x1 << "' y1='" << y1 << "' x2='" << x2 << "' y2='" << y2
               << "' stroke='#bbb'/><text x='" << x << "' y='" << y << "'>" << name << "</text>\n";
     }

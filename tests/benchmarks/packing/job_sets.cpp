@@ -42,7 +42,8 @@ std::vector<std::string> filesWith(
     return files;
 }
 
-// The best plan known of each trim-house job. Columns: file, pieces, distinct, lower, upper, proven.
+// The best plan known of each trim-house job. Columns: file, pieces, distinct, lower, upper,
+// proven.
 std::map<std::string, std::int64_t> bestKnown(const std::string& file) {
     std::map<std::string, std::int64_t> best;
     std::ifstream in(file);
@@ -67,6 +68,25 @@ std::vector<Job> houseJobs(const std::string& folder, const std::vector<std::str
     return jobs;
 }
 
+// Every fourth job with offcuts of two feet and more counted at 30 % of the shortest stick by
+// length, and those on the rack costing as much.
+std::vector<Job> countingOffcuts(const std::vector<Job>& jobs) {
+    constexpr std::int64_t twoFeet = 24 * 16;
+    std::vector<Job> counting;
+    for (std::size_t i = 0; i < jobs.size(); i += 4) {
+        Job job = jobs[i];
+        job.best.reset();
+        Salvage& salvage = job.problem.salvage;
+        const Stick& stick = job.problem.sticks.front();
+        salvage = {twoFeet, stick.price * 3 / 10, stick.length};
+        for (Stick& each : job.problem.sticks)
+            if (each.available && each.length >= twoFeet)
+                each.price = each.length * salvage.cents / salvage.perLength;
+        counting.push_back(std::move(job));
+    }
+    return counting;
+}
+
 Problem bins(std::int64_t capacity, const std::vector<std::int64_t>& items) {
     Problem problem;
     problem.sticks = {{capacity, 1, std::nullopt}};
@@ -81,7 +101,8 @@ public:
         : m_random(seed) {}
 
     std::int64_t upTo(std::int64_t from, std::int64_t to) {
-        return from + static_cast<std::int64_t>(m_random() % static_cast<std::uint64_t>(to - from + 1));
+        return from
+            + static_cast<std::int64_t>(m_random() % static_cast<std::uint64_t>(to - from + 1));
     }
 
     // Each three fill a bin of 1000 to the last unit.
@@ -127,6 +148,7 @@ std::vector<JobSet> publishedSets(const std::string& folder) {
     sets.push_back({"house 0.25 s", 0.25, houseJobs(folder, {"_lin_", "_prem_", "_rand_"})});
     sets.push_back({"one price/ft", 0.25, houseJobs(folder, {"_lin_"})});
     sets.push_back({"prices vary", 1, houseJobs(folder, {"_prem_", "_rand_"})});
+    sets.push_back({"offcuts count", 1, countingOffcuts(sets[1].jobs)});
     const std::string library = fs::is_directory(folder + "/orlib") ? folder + "/orlib" : folder;
     for (int i = 1; i <= 5; ++i) {
         const std::string name = "binpack" + std::to_string(i);
@@ -143,9 +165,8 @@ std::vector<JobSet> generatedSets(std::uint32_t seed) {
     JobSet gaps{"few per bin", 1, {}};
     for (int i = 0; i < 20; ++i) {
         triplets.jobs.push_back(generator.triplets(i % 2 == 0 ? 40 : 83, i));
-        ranges.jobs.push_back(
-            generator.ranges(i % 2 == 0 ? 1000 : 100'000, i % 2 == 0 ? 150 : 20'000,
-                i % 2 == 0 ? 450 : 35'000, i % 2 == 0 ? 200 : 120, i));
+        ranges.jobs.push_back(generator.ranges(i % 2 == 0 ? 1000 : 100'000,
+            i % 2 == 0 ? 150 : 20'000, i % 2 == 0 ? 450 : 35'000, i % 2 == 0 ? 200 : 120, i));
         gaps.jobs.push_back(generator.ranges(1000, 1, 800, 160, i));
     }
     return {std::move(triplets), std::move(ranges), std::move(gaps)};

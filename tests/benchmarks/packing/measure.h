@@ -6,7 +6,10 @@
 
 namespace miterbook::packing {
 
-enum class Clocks { wall, thread }; // which clock ends a job: that on the wall, or only this thread's
+enum class Clocks {
+    wall,
+    thread
+}; // which clock ends a job: that on the wall, or only this thread's
 
 struct Measured {
     Solution solution;

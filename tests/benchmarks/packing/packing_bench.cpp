@@ -18,16 +18,14 @@ void solveFamily(benchmark::State& state, const WorkFamily& family) {
             benchmark::DoNotOptimize(solve(job.problem, budget).plan.cost);
         }
     }
-    state.SetItemsProcessed(
-        state.iterations() * static_cast<std::int64_t>(family.jobs.size()));
+    state.SetItemsProcessed(state.iterations() * static_cast<std::int64_t>(family.jobs.size()));
 }
 
 void quickFamily(benchmark::State& state, const WorkFamily& family) {
     for (auto _ : state)
         for (const Job& job : family.jobs)
             benchmark::DoNotOptimize(quickPlan(job.problem).plan.cost);
-    state.SetItemsProcessed(
-        state.iterations() * static_cast<std::int64_t>(family.jobs.size()));
+    state.SetItemsProcessed(state.iterations() * static_cast<std::int64_t>(family.jobs.size()));
 }
 
 void firstFitFamily(benchmark::State& state, const WorkFamily& family) {

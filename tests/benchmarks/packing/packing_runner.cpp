@@ -111,8 +111,8 @@ void runHouses(const Options& options) {
 }
 
 void runGrowth(const Options& options, const std::string& program) {
-    std::printf("\n%8s %8s %9s %9s %10s %7s %8s\n", "pieces", "lengths", "first s", "CPU s", "gap %",
-        "proven", "MB");
+    std::printf("\n%8s %8s %9s %9s %10s %7s %8s\n", "pieces", "lengths", "first s", "CPU s",
+        "gap %", "proven", "MB");
     std::vector<Growth> all;
     for (const std::int64_t lengths : {5, 50, 500})
         for (const std::int64_t pieces : {50, 500, 5'000, 50'000}) {

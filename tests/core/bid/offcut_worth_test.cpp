@@ -67,8 +67,9 @@ TEST_F(OffcutWorth, CountsByTheLengthOfTheCheapestStick) {
     EXPECT_EQ(problem.sticks[2].price, 800);
 }
 
-// [calc] A piece of 3 ft from a 10 ft offcut leaves 7 ft of it; a 4 ft offcut leaves 1 ft, too short to
-// keep. At 50 % that is 3 x .50 used up against 4 x .50; with offcuts worth nothing either will do.
+// [calc] A piece of 3 ft from a 10 ft offcut leaves 7 ft of it; a 4 ft offcut leaves 1 ft, too
+// short to keep. At 50 % that is 3 x .50 used up against 4 x .50; with offcuts worth nothing either
+// will do.
 TEST_F(OffcutWorth, CutsUpTheOffcutThatIsMissedLeast) {
     onRack(7, 10);
     onRack(8, 4);
@@ -81,8 +82,9 @@ TEST_F(OffcutWorth, CutsUpTheOffcutThatIsMissedLeast) {
     EXPECT_TRUE(cut.proven);
 }
 
-// [calc] 9 ft: a 16 at 16.00 leaves 7 ft, at 90 % worth 6.30: 9.70 in the end. A 10 ft stick at 11.00
-// leaves 1 ft. Counting nothing the 10 is bought, counting offcuts the 16; what is paid is said.
+// [calc] 9 ft: a 16 at 16.00 leaves 7 ft, at 90 % worth 6.30: 9.70 in the end. A 10 ft stick
+// at 11.00 leaves 1 ft. Counting nothing the 10 is bought, counting offcuts the 16; what is paid is
+// said.
 TEST_F(OffcutWorth, BuysLongerForAGoodOffcutAndSaysWhatIsPaid) {
     put(3, 10, 11);
     EXPECT_EQ(plan({{Length::feet(9), 1}}).cost, Money::dollars(11));

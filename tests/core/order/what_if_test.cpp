@@ -81,8 +81,8 @@ TEST_F(WhatIfTest, AnotherPriceOfOneLength) {
     EXPECT_EQ(orderSums(*then(whatIf)).sticks, 2);
 }
 
-// [calc] With a 12 ft stick at 20 for three 47s: 16 + 16 is 32 ft for 34 where the cheapest plan buys
-// 32 ft for 32; no plan buys less than 32.
+// [calc] With a 12 ft stick at 20 for three 47s: 16 + 16 is 32 ft for 34 where the cheapest plan
+// buys 32 ft for 32; no plan buys less than 32.
 TEST_F(WhatIfTest, SaysWhenNoPlanBuysSoMuchLess) {
     WhatIf whatIf;
     whatIf.less = Length::feet(10);
@@ -91,9 +91,9 @@ TEST_F(WhatIfTest, SaysWhenNoPlanBuysSoMuchLess) {
     EXPECT_THAT(plans.error().sentence, HasSubstr("10' 0\" less."));
 }
 
-// [calc] Five pieces of 40: 8 ft sticks at 6 take two each, 3 x 8 = 24 ft for 18; 10 ft ones at 8.50
-// take three (120 1/4 does not fit: two), 17 ft ones at 16 take five (200 1/2): 17 ft, 7 ft less, for 16
-// would be cheaper, so let it be 20.
+// [calc] Five pieces of 40: 8 ft sticks at 6 take two each, 3 x 8 = 24 ft for 18; 10 ft ones
+// at 8.50 take three (120 1/4 does not fit: two), 17 ft ones at 16 take five (200 1/2): 17 ft, 7 ft
+// less, for 16 would be cheaper, so let it be 20.
 TEST_F(WhatIfTest, BuysLessAtTheTruePrice) {
     put(1, 8, 6);
     put(2, 17, 20);

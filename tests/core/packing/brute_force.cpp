@@ -106,8 +106,7 @@ public:
         , m_cost(cost)
         , m_used(problem.sticks.size(), 0) {
         for (const Piece& piece : problem.pieces)
-            m_lengths.insert(
-                m_lengths.end(), static_cast<std::size_t>(piece.count), piece.length);
+            m_lengths.insert(m_lengths.end(), static_cast<std::size_t>(piece.count), piece.length);
     }
 
     Tidy best() {

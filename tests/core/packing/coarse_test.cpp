@@ -17,7 +17,8 @@ namespace {
 // So many lengths, all different, without a common factor.
 Problem manyLengths(std::int64_t kinds, std::int64_t kerf) {
     Problem problem;
-    problem.sticks = {{192'007, 1555, std::nullopt}, {144'001, 1104, std::nullopt}, {96'003, 736, 40}};
+    problem.sticks = {
+        {192'007, 1555, std::nullopt}, {144'001, 1104, std::nullopt}, {96'003, 736, 40}};
     for (std::int64_t i = 0; i < kinds; ++i)
         problem.pieces.push_back({5'000 + i * 1'800'001 / kinds / 10, 1 + i % 3});
     problem.kerf = kerf;

@@ -175,8 +175,8 @@ TEST(Consolidation, LeavesFreeSticksWholeWhereOthersHaveRoom) {
     problem.pieces = {{90, 1}, {70, 1}, {30, 1}, {10, 1}};
     const Instance instance(problem);
     Packing packing;
-    packing.columns
-        = {{{0, {{0, 1}}, 10}, 1}, {{0, {{1, 1}}, 10}, 1}, {{1, {{2, 1}, {3, 1}}, 0}, 1}};
+    packing.columns = {
+        {{0, {{0, 1}}, 10}, 1}, {{0, {{1, 1}}, 10}, 1}, {{1, {{2, 1}, {3, 1}}, 0}, 1}};
     packing.cost = 20;
     packing.missing = {0, 0, 0, 0};
     Budget budget;
@@ -194,7 +194,8 @@ TEST(Consolidation, KeepsCreditedRemainders) {
     problem.salvage = {45, 1, 10};
     const Instance instance(problem);
     Packing packing; // all of one stick, and half of the next
-    packing.columns = {{{0, {{0, 1}, {1, 2}}, 10}, 1}, {{0, {{0, 1}}, 5}, 1}, {{0, {{1, 2}}, 4}, 1}};
+    packing.columns = {
+        {{0, {{0, 1}, {1, 2}}, 10}, 1}, {{0, {{0, 1}}, 5}, 1}, {{0, {{1, 2}}, 4}, 1}};
     packing.cost = 19;
     packing.missing = {0, 0};
     Budget budget;
@@ -212,8 +213,8 @@ TEST(Mend, TakesSticksApartUntilOneIsSaved) {
     const Progress silent;
     Incumbent incumbent(instance, silent);
     Packing packing;
-    packing.columns = {{{0, {{0, 1}}, 10}, 1}, {{0, {{1, 1}, {2, 1}}, 10}, 1},
-        {{0, {{1, 1}, {3, 1}}, 10}, 1}};
+    packing.columns = {
+        {{0, {{0, 1}}, 10}, 1}, {{0, {{1, 1}, {2, 1}}, 10}, 1}, {{0, {{1, 1}, {3, 1}}, 10}, 1}};
     packing.cost = 30;
     packing.missing = {0, 0, 0, 0};
     incumbent.offer(packing);

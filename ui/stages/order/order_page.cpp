@@ -82,8 +82,7 @@ void OrderPage::refresh() {
     const PriceBook& prices = m_desk.book().prices;
     const QString total = text(formatMoney(figures.buy.total(), prices.shop().currency));
     const QString bound = boundText(figures.sticks, prices);
-    m_summary->setText(
-        m_figures.settled() || m_figures.unsettled() == 0
+    m_summary->setText(m_figures.settled() || m_figures.unsettled() == 0
             ? tr("The order comes to %1, %2.").arg(total, bound)
             : tr("The order comes to %1, %2; looking for a cheaper way, %3 of %4 profiles done.")
                   .arg(total, bound)

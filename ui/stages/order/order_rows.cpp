@@ -19,8 +19,8 @@ QString planText(const JobFigures& figures, Id<Profile> profile, const PriceBook
     if (!plan)
         return {};
     return QObject::tr("%1 LF of pieces; the sticks cost %2, %3.")
-        .arg(text(formatFeet(plan->needed)),
-            text(formatMoney(plan->cost, prices.shop().currency)), boundText({*plan}, prices));
+        .arg(text(formatFeet(plan->needed)), text(formatMoney(plan->cost, prices.shop().currency)),
+            boundText({*plan}, prices));
 }
 
 FigureCell stickCell(Length stick) {
@@ -28,9 +28,9 @@ FigureCell stickCell(Length stick) {
 }
 
 FigureRow stickRow(const BuyLine& line, const JobFigures& figures, const PriceBook& prices) {
-    return {{wordCell(prices.profileName(line.profile)), stickCell(line.length),
-                countCell(line.count), countCell(line.spare), moneyCell(line.price),
-                moneyCell(line.cost())},
+    return {
+        {wordCell(prices.profileName(line.profile)), stickCell(line.length), countCell(line.count),
+            countCell(line.spare), moneyCell(line.price), moneyCell(line.cost())},
         planText(figures, line.profile, prices), false};
 }
 
@@ -67,8 +67,7 @@ FigureRow patternRow(const StickPlan& plan, const CutPattern& pattern, const Pri
     for (const Length piece : pattern.pieces)
         used += piece;
     FigureRow row;
-    row.cells = {wordCell(prices.profileName(plan.profile)),
-        stickCell(pattern.stick),
+    row.cells = {wordCell(prices.profileName(plan.profile)), stickCell(pattern.stick),
         wordCell(pattern.offcut ? "rack" : "new"), countCell(pattern.times),
         lengthCell(pattern.stick - used, style), {piecesText(pattern, style), std::nullopt}};
     row.from = QObject::tr("Pieces by long point. What is left is before saw kerf.");
@@ -92,9 +91,8 @@ QString boundText(const std::vector<StickPlan>& plans, const PriceBook& prices) 
 
 QString stickText(Length stick) {
     const std::int64_t foot = Length::feet(1).nm();
-    return stick.nm() % foot == 0
-        ? QObject::tr("%1 ft").arg(stick.nm() / foot)
-        : text(formatLengthWithUnit(stick, {LengthUnit::feetInches, 16}));
+    return stick.nm() % foot == 0 ? QObject::tr("%1 ft").arg(stick.nm() / foot)
+                                  : text(formatLengthWithUnit(stick, {LengthUnit::feetInches, 16}));
 }
 
 std::vector<FigureRow> buyRows(const JobFigures& figures, const PriceBook& prices) {

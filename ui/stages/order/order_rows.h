@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "job/figures.h"
 #include "figures/figure_model.h"
+#include "job/figures.h"
 
 #include <QString>
 
@@ -14,8 +14,8 @@ namespace miterbook {
 std::vector<FigureRow> buyRows(const JobFigures& figures, const PriceBook& prices);
 std::vector<FigureRow> patternRows(const JobFigures& figures, const PriceBook& prices);
 
-/// How good the stick plans are, in plain words: "which cannot be bought cheaper", "within $3.10 of the
-/// best possible".
+/// How good the stick plans are, in plain words: "which cannot be bought cheaper", "within $3.10 of
+/// the best possible".
 QString boundText(const std::vector<StickPlan>& plans, const PriceBook& prices);
 
 /// "16 ft", or "7' 6\"" where a stick is not whole feet long.

@@ -28,7 +28,8 @@ QWidget* OrderStage::page() {
     return m_page;
 }
 
-void OrderStage::showJob(const JobRef&) {}
+void OrderStage::showJob(const JobRef&) {
+}
 
 QList<QAction*> OrderStage::actions() const {
     return m_paper->actions();

@@ -114,7 +114,8 @@ void WhatIfForm::offerSticks(const std::vector<Choice>& sticks, const PriceBook&
     m_sticks = sticks;
     m_stick->clear();
     for (const Choice& stick : sticks)
-        m_stick->addItem(tr("%1, %2").arg(text(prices.profileName(stick.profile)), stickText(stick.length)));
+        m_stick->addItem(
+            tr("%1, %2").arg(text(prices.profileName(stick.profile)), stickText(stick.length)));
 }
 
 Result<WhatIf> WhatIfForm::whatIf() const {

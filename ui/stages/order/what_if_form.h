@@ -13,15 +13,15 @@ class QLineEdit;
 
 namespace miterbook {
 
-/// The questions that may be asked of an order: kerf, lengths the yard has today, one other price, and
-/// so many feet less.
+/// The questions that may be asked of an order: kerf, lengths the yard has today, one other price,
+/// and so many feet less.
 class WhatIfForm : public QWidget {
     Q_OBJECT
 public:
     explicit WhatIfForm(QWidget* parent = nullptr);
 
-    /// Offers the lengths and sticks of the profiles of a job; what has been entered stays as far as
-    /// it can.
+    /// Offers the lengths and sticks of the profiles of a job; what has been entered stays as far
+    /// as it can.
     void offer(const JobFigures& figures, const PriceBook& prices);
     /// What has been entered. Errors: one sentence with the field.
     Result<WhatIf> whatIf() const;

@@ -23,8 +23,8 @@ WhatIfPanel::WhatIfPanel(Desk& desk, FigureDesk& figures, QWidget* parent)
     , m_form(new WhatIfForm(this))
     , m_sentence(new QLabel(this))
     , m_clear(new QPushButton(tr("As it is &again"), this))
-    , m_view(new FigureView(tr("What if"),
-          {tr("What"), tr("As it is"), tr("What if"), tr("Difference")}, this))
+    , m_view(new FigureView(
+          tr("What if"), {tr("What"), tr("As it is"), tr("What if"), tr("Difference")}, this))
     , m_search(new WhatIfSearch(this)) {
     m_sentence->setTextFormat(Qt::PlainText);
     m_sentence->setWordWrap(true);

@@ -16,8 +16,8 @@ FigureRow moneyRow(const QString& what, Money now, Money then, const QString& fr
 }
 
 FigureRow lengthRow(const QString& what, Length now, Length then, const QString& from) {
-    return {{{what, std::nullopt}, feetCell(now), feetCell(then), feetCell(then - now)}, from,
-        false};
+    return {
+        {{what, std::nullopt}, feetCell(now), feetCell(then), feetCell(then - now)}, from, false};
 }
 
 FigureRow countRow(const QString& what, int now, int then, const QString& from) {
@@ -50,12 +50,11 @@ std::vector<FigureRow> whatIfRows(const std::vector<StickPlan>& now,
         QObject::tr("As it is %1; what if: %2. Spare sticks and parts are not counted.")
             .arg(boundText(now, prices), boundText(then, prices))));
     rows.back().strong = true;
-    const QString feet = QObject::tr("The pieces themselves come to %1 LF.")
-                             .arg(text(formatFeet(neededBy(now))));
+    const QString feet
+        = QObject::tr("The pieces themselves come to %1 LF.").arg(text(formatFeet(neededBy(now))));
     rows.push_back(lengthRow(QObject::tr("LF bought"), a.bought, b.bought, feet));
     rows.push_back(countRow(QObject::tr("sticks bought"), a.sticks, b.sticks, {}));
-    rows.push_back(countRow(
-        QObject::tr("offcuts from the rack"), a.fromRack, b.fromRack, {}));
+    rows.push_back(countRow(QObject::tr("offcuts from the rack"), a.fromRack, b.fromRack, {}));
     rows.push_back(countRow(QObject::tr("ways of cutting a stick"), a.patterns, b.patterns,
         QObject::tr("The fewer, the fewer stop settings.")));
     return rows;

@@ -8,11 +8,11 @@
 namespace miterbook {
 
 /// The plans as it is and as it would be, side by side: each profile's cost, then the sums.
-std::vector<FigureRow> whatIfRows(const std::vector<StickPlan>& now,
-    const std::vector<StickPlan>& then, const PriceBook& prices);
+std::vector<FigureRow> whatIfRows(
+    const std::vector<StickPlan>& now, const std::vector<StickPlan>& then, const PriceBook& prices);
 
 /// "The sticks would come to 812.40 instead of 830.10: 17.70 less."
-QString whatIfSentence(const std::vector<StickPlan>& now, const std::vector<StickPlan>& then,
-    const PriceBook& prices);
+QString whatIfSentence(
+    const std::vector<StickPlan>& now, const std::vector<StickPlan>& then, const PriceBook& prices);
 
 } // namespace miterbook

@@ -8,7 +8,8 @@
 namespace miterbook {
 
 WhatIfSearch::WhatIfSearch(QObject* parent)
-    : QObject(parent) {}
+    : QObject(parent) {
+}
 
 WhatIfSearch::~WhatIfSearch() {
     stop();
@@ -19,22 +20,22 @@ void WhatIfSearch::ask(const JobFigures& figures, const PriceBook& prices, const
     m_stop = std::make_shared<std::atomic<bool>>(false);
     QPointer<WhatIfSearch> self(this);
     OrderNow now{stickNeeds(figures.takeoff), figures.sticks};
-    QThreadPool::globalInstance()->start([self, stop = m_stop, run = m_run, prices, whatIf,
-                                             whole = figures.whole, trips = figures.setup.trips,
-                                             now = std::move(now)] {
-        const Takeoff then = takeOff(whole, pricesIf(prices, whatIf), trips);
-        const auto plans = plansIf(
-            stickNeeds(then), prices, whatIf, now, [&] { return stop->load(); });
-        if (stop->load())
-            return;
-        QMetaObject::invokeMethod(
-            qApp,
-            [self, run, plans] {
-                if (self)
-                    self->take(run, plans);
-            },
-            Qt::QueuedConnection);
-    });
+    QThreadPool::globalInstance()->start(
+        [self, stop = m_stop, run = m_run, prices, whatIf, whole = figures.whole,
+            trips = figures.setup.trips, now = std::move(now)] {
+            const Takeoff then = takeOff(whole, pricesIf(prices, whatIf), trips);
+            const auto plans = plansIf(
+                stickNeeds(then), prices, whatIf, now, [&] { return stop->load(); });
+            if (stop->load())
+                return;
+            QMetaObject::invokeMethod(
+                qApp,
+                [self, run, plans] {
+                    if (self)
+                        self->take(run, plans);
+                },
+                Qt::QueuedConnection);
+        });
 }
 
 void WhatIfSearch::stop() {
