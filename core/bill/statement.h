@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "bill/aging.h"
+
+namespace miterbook {
+
+/// One line of a statement: a paper issued, voided, or money that came in.
+struct StatementLine {
+    Date date = noDate;
+    std::string text; ///< `Invoice 42`, `Payment 1077`
+    Money charge;     ///< negative for a credit note and a void
+    Money payment;
+    Money balance; ///< owed after it
+
+    bool operator==(const StatementLine&) const = default;
+};
+
+/// What a builder owed, what came and went over some days, and what is owed now.
+struct Statement {
+    Id<Builder> builder;
+    Date from = noDate;
+    Date to = noDate;
+    Money opening;
+    std::vector<StatementLine> lines; ///< by day; on a day charges before payments
+    Money closing;
+    AgingLine ages; ///< on the last day
+    Money retained; ///< held back, not owed yet
+
+    bool operator==(const Statement&) const = default;
+};
+
+/// The statement over the days from `from` to `to`, both included, as it stood on the last: later
+/// papers, payments and voids are as if they had not been.
+Statement statementFor(Id<Builder> builder, Date from, Date to, const std::vector<Bill>& bills,
+    const std::vector<Payment>& payments, const std::vector<Allocation>& allocations,
+    AgeFrom ageFrom);
+
+} // namespace miterbook
