@@ -42,7 +42,8 @@ Result<void> checkEntry(const TimeEntry& entry, Date today) {
             + isoDate(entry.date) + ".");
     }
     if (entry.done < Quantity())
-        return badInput("Fewer than none cannot have been finished on " + isoDate(entry.date) + ".");
+        return badInput(
+            "Fewer than none cannot have been finished on " + isoDate(entry.date) + ".");
     return {};
 }
 

@@ -13,9 +13,9 @@ enum class DoneBy { unknown, units, ticks, said };
 
 template <>
 struct Words<DoneBy> {
-    static constexpr std::array list{
-        Word{DoneBy::unknown, "not known"}, Word{DoneBy::units, "units finished"},
-        Word{DoneBy::ticks, "pieces hung"}, Word{DoneBy::said, "said"}};
+    static constexpr std::array list{Word{DoneBy::unknown, "not known"},
+        Word{DoneBy::units, "units finished"}, Word{DoneBy::ticks, "pieces hung"},
+        Word{DoneBy::said, "said"}};
 };
 
 /// A share done that is known otherwise than by the units of the time entries.
@@ -32,10 +32,10 @@ struct WorkProgress {
     Hours used;
     Quantity unitsBid;
     Quantity unitsDone;
-    Percent done;       ///< 0 to 100 %
+    Percent done; ///< 0 to 100 %
     DoneBy by = DoneBy::unknown;
-    Hours forecast;     ///< at completion
-    Hours variance() const { return bid - forecast; }  ///< negative: more than was bid
+    Hours forecast;                                   ///< at completion
+    Hours variance() const { return bid - forecast; } ///< negative: more than was bid
     bool over() const { return forecast > bid; }
 
     bool operator==(const WorkProgress&) const = default;
@@ -44,11 +44,11 @@ struct WorkProgress {
 /// A house's hours against its bid, and what they do to its profit.
 struct HouseProgress {
     std::vector<WorkProgress> works; ///< those bid, in bid order, then others that took time
-    Hours lost;      ///< waiting and callbacks, which nobody bids
+    Hours lost;                      ///< waiting and callbacks, which nobody bids
     Hours bid;
-    Hours used;      ///< with what is lost
-    Hours forecast;  ///< with what is lost
-    Percent done;    ///< by bid hours
+    Hours used;                     ///< with what is lost
+    Hours forecast;                 ///< with what is lost
+    Percent done;                   ///< by bid hours
     std::vector<std::string> notes; ///< more finished than was bid, and the like
 
     Hours variance() const { return bid - forecast; }
@@ -57,10 +57,10 @@ struct HouseProgress {
     bool operator==(const HouseProgress&) const = default;
 };
 
-/// Holds a house's entries against its bid. The share done of a piece of work is what was said, else
-/// its ticks, else units finished / units bid (at most 100 %). Forecast of a piece of work: its bid
-/// hours by CPI so far once a tenth is done, else as bid; with an unknown share the larger of bid
-/// and used; what is done took what it took.
+/// Holds a house's entries against its bid. The share done of a piece of work is what was said,
+/// else its ticks, else units finished / units bid (at most 100 %). Forecast of a piece of work:
+/// its bid hours by CPI so far once a tenth is done, else as bid; with an unknown share the larger
+/// of bid and used; what is done took what it took.
 HouseProgress houseProgress(const std::vector<WorkBid>& bids, const std::vector<TimeEntry>& entries,
     const std::vector<DoneSaid>& said = {});
 

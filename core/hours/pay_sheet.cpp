@@ -49,7 +49,8 @@ public:
 private:
     void addPiece(const TimeEntry& entry, std::vector<std::string>& problems) {
         if (entry.done == Quantity()) {
-            problems.push_back(m_line.name + " works by the piece, but nothing finished is said for "
+            problems.push_back(m_line.name
+                + " works by the piece, but nothing finished is said for "
                 + std::string(word(entry.work)) + " on " + isoDate(entry.date) + ".");
             return;
         }
@@ -78,9 +79,9 @@ private:
             return;
         const Money straight = m_line.wages + m_line.piecePay;
         const Percent more = terms.overtimeFactor - Percent::hundred();
-        m_line.extra = Money::cents(roundedQuotient(
-            Wide(straight.cents()) * m_line.overtime.minutes() * more.basisPoints(),
-            Wide(m_line.time.minutes()) * 10'000));
+        m_line.extra = Money::cents(
+            roundedQuotient(Wide(straight.cents()) * m_line.overtime.minutes() * more.basisPoints(),
+                Wide(m_line.time.minutes()) * 10'000));
     }
 
     const PayRules& m_rules;

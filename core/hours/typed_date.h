@@ -1,0 +1,14 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "basics/date.h"
+
+namespace miterbook {
+
+/// A day as people type it: `2026-03-04`, `3/4/2026`, `3/4/26`, `4.3.2026`, `4 Mar 2026`,
+/// `Mar 4, 2026`, and without a year `3/4` or `4 Mar`: the last such day that is not after `today`.
+/// Slashes are month first where the shop writes so, points always day first. Error: a sentence for
+/// anything else.
+Result<Date> parseTypedDate(std::string_view text, bool monthFirst, Date today);
+
+} // namespace miterbook
