@@ -68,7 +68,9 @@ private:
     StopClass classOf(const SawPiece& piece) const {
         const auto& levels = m_job.whole.levels;
         const auto at = std::ranges::find(levels, piece.source.level, &Level::id);
-        const auto [one, other] = std::minmax(endKey(piece.left), endKey(piece.right));
+        const EndKey left = endKey(piece.left);
+        const EndKey right = endKey(piece.right);
+        const auto [one, other] = std::minmax(left, right); // of names: it hands out references
         return {static_cast<int>(at - levels.begin()), piece.profile,
             piece.longPoint - piece.shortPoint, one, other,
             toleranceFor(piece, m_job.prices, m_job.bench)};
