@@ -13,6 +13,8 @@
 #include <QTableView>
 #include <QVBoxLayout>
 
+#include <utility>
+
 namespace miterbook {
 
 FigureView::FigureView(const QString& name, const QStringList& titles, QWidget* parent)
@@ -76,12 +78,24 @@ void FigureView::buildTable(const QString& name) {
 
 void FigureView::setRows(std::vector<FigureRow> rows) {
     m_model->setRows(std::move(rows));
-    if (!m_ownWidths && !m_model->rows().empty())
+    if (m_model->rows().empty())
+        return;
+    if (isVisible() || !m_fitted)
+        widenColumns();
+    else
+        m_widenWhenShown = true;
+}
+
+void FigureView::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    if (std::exchange(m_widenWhenShown, false))
         widenColumns();
 }
 
 /// Columns grow with what they show and never shrink, so that nothing jumps while somebody types.
 void FigureView::widenColumns() {
+    if (m_ownWidths)
+        return;
     QHeaderView* header = m_table->horizontalHeader();
     m_widening = true;
     const int last = m_model->columnCount() - 1;

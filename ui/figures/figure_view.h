@@ -24,6 +24,9 @@ public:
     FigureModel* model() { return m_model; }
     QTableView* table() { return m_table; }
 
+protected:
+    void showEvent(QShowEvent* event) override;
+
 private:
     void buildTable(const QString& name);
     void widenColumns();
@@ -37,6 +40,7 @@ private:
     QLabel* m_from;
     bool m_fitted = false;    ///< columns have been fitted to the first rows shown
     bool m_widening = false;  ///< we are at it
+    bool m_widenWhenShown = false; ///< rows came while nobody saw them
     bool m_ownWidths = false; ///< the user has dragged a column: leave them
 };
 
