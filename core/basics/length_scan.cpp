@@ -3,6 +3,7 @@
 
 #include "basics/blank.h"
 #include "basics/digits.h"
+#include "basics/letters.h"
 
 #include <array>
 #include <charconv>
@@ -67,8 +68,7 @@ std::string plainMeasure(std::string_view text) {
             text.remove_prefix(mark->mark.size());
             continue;
         }
-        const char c = text.front();
-        plain += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+        plain += lowered(text.front());
         text.remove_prefix(1);
     }
     return std::string(trimmed(plain));

@@ -40,10 +40,7 @@ StickSupply stickSupply(Id<Profile> profile, const PriceBook& prices) {
     return supply;
 }
 
-namespace {
-
-/// Kept offcuts by the length, as a share of the stick that is cheapest by length.
-packing::Salvage salvageOf(const StickSupply& supply, const Practice& practice) {
+const StickSupply::Kind* cheapestByLength(const StickSupply& supply) {
     const StickSupply::Kind* cheapest = nullptr;
     for (const StickSupply::Kind& kind : supply.kinds) {
         if (!kind.offcut && (!cheapest
@@ -51,6 +48,14 @@ packing::Salvage salvageOf(const StickSupply& supply, const Practice& practice) 
                     < Wide(cheapest->price.cents()) * kind.length.nm()))
             cheapest = &kind;
     }
+    return cheapest;
+}
+
+namespace {
+
+/// Kept offcuts by the length, as a share of the stick that is cheapest by length.
+packing::Salvage salvageOf(const StickSupply& supply, const Practice& practice) {
+    const StickSupply::Kind* cheapest = cheapestByLength(supply);
     if (!cheapest || practice.offcutWorth <= Percent())
         return {};
     return {practice.keepOffcut.nm(), share(cheapest->price, practice.offcutWorth).cents(),

@@ -27,6 +27,9 @@ struct StickSupply {
 
 StickSupply stickSupply(Id<Profile> profile, const PriceBook& prices);
 
+/// The stick that is bought at the least for its length, the shorter of equals; nullptr for none.
+const StickSupply::Kind* cheapestByLength(const StickSupply& supply);
+
 /// The cutting problem of the lots that come out of some stick, in nanometres and cents. Where offcuts
 /// count for something (Practice::offcutWorth) one in the rack costs what it is worth there.
 packing::Problem cuttingProblem(

@@ -2,6 +2,7 @@
 #include "bid/trim_cost.h"
 
 #include "bid/spares.h"
+#include "bid/stick_supply.h"
 
 #include <algorithm>
 #include <map>
@@ -54,16 +55,8 @@ Money wasteCost(const ProfileCost& profile, Percent waste, const PriceBook& pric
 
 std::optional<Money> costWithWaste(
     Length running, Percent waste, Id<Profile> profile, const PriceBook& prices) {
-    const Stick* cheapest = nullptr;
-    const std::vector<Stick> sticks = prices.stockedSticks(profile);
-    for (const Stick& stick : sticks) {
-        if (stick.price <= Money() || stick.length <= Length())
-            continue;
-        if (!cheapest
-            || Wide(stick.price.cents()) * cheapest->length.nm()
-                < Wide(cheapest->price.cents()) * stick.length.nm())
-            cheapest = &stick;
-    }
+    const StickSupply supply = stickSupply(profile, prices);
+    const StickSupply::Kind* cheapest = cheapestByLength(supply);
     if (!cheapest)
         return std::nullopt;
     const Percent withWaste = Percent::hundred() + waste;

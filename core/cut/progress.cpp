@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cut/progress.h"
 
+#include "basics/blank.h"
+#include "basics/letters.h"
 #include "basics/quote.h"
 
 #include <algorithm>
@@ -38,20 +40,6 @@ CutPiece present(const SheetPiece& piece, const SawSheet& sheet, Id<Plan> plan,
     const Table<CutPiece>& kept, IdSource& ids) {
     const CutPiece* row = piece.kept ? kept.find(piece.row) : nullptr;
     return row ? *row : rowOf(piece, sheet, plan, ids);
-}
-
-std::string lowered(std::string_view text) {
-    std::string low(text);
-    std::ranges::transform(low, low.begin(),
-        [](unsigned char c) { return static_cast<char>(c >= 'A' && c <= 'Z' ? c + 32 : c); });
-    return low;
-}
-
-std::string_view trimmed(std::string_view text) {
-    const auto first = text.find_first_not_of(" \t");
-    if (first == std::string_view::npos)
-        return {};
-    return text.substr(first, text.find_last_not_of(" \t") - first + 1);
 }
 
 /// The whole number that a text is; nothing when it is none.

@@ -3,6 +3,7 @@
 
 #include "basics/blank.h"
 #include "basics/digits.h"
+#include "basics/letters.h"
 #include "basics/quote.h"
 
 #include <array>
@@ -33,10 +34,6 @@ int monthCalled(const std::string& lower) {
     return 0;
 }
 
-char lowerCase(char c) {
-    return c >= 'A' && c <= 'Z' ? static_cast<char>(c + 32) : c;
-}
-
 bool isLetter(char c) {
     return c >= 'a' && c <= 'z';
 }
@@ -51,10 +48,10 @@ std::optional<DateParts> partsOf(std::string_view text) {
             for (; i < text.size() && isDigit(text[i]) && digits < 5; ++i, ++digits)
                 number = number * 10 + (text[i] - '0');
             parts.numbers.push_back(number);
-        } else if (isLetter(lowerCase(text[i]))) {
+        } else if (isLetter(lowered(text[i]))) {
             std::string name;
-            for (; i < text.size() && isLetter(lowerCase(text[i])); ++i)
-                name += lowerCase(text[i]);
+            for (; i < text.size() && isLetter(lowered(text[i])); ++i)
+                name += lowered(text[i]);
             const int month = monthCalled(name);
             if (month == 0 || parts.month != 0)
                 return std::nullopt;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "io/csv_table.h"
 
+#include "basics/blank.h"
 #include "io/decoded_text.h"
 
 #include <csv.h>
@@ -61,8 +62,7 @@ public:
 
 private:
     void feed(std::string_view line) {
-        const bool blank = line.find_first_not_of(" \t\r\n") == std::string_view::npos;
-        m_inRecord = m_inRecord || !blank;
+        m_inRecord = m_inRecord || !isBlank(line);
         csv_parse(&m_csv, line.data(), line.size(), &Parser::cell, &Parser::end, this);
     }
 

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "io/measures.h"
 
+#include "basics/digits.h"
 #include "basics/length_text.h"
+#include "basics/letters.h"
 #include "basics/number_text.h"
 #include "basics/quote.h"
 #include "cut/cut_checks.h"
@@ -72,12 +74,10 @@ constexpr std::array columnNames{
 
 std::string plainTitle(std::string_view title) {
     std::string plain;
-    for (const char c : title.substr(0, title.find_first_of(",("))) {
-        const bool letter = (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9');
-        if (letter)
+    for (const char each : title.substr(0, title.find_first_of(",("))) {
+        const char c = lowered(each);
+        if ((c >= 'a' && c <= 'z') || isDigit(c))
             plain += c;
-        else if (c >= 'A' && c <= 'Z')
-            plain += static_cast<char>(c + 32);
         else if (c == ' ' && !plain.empty() && plain.back() != ' ')
             plain += ' ';
     }
@@ -93,13 +93,6 @@ std::optional<MeasureColumn> columnCalled(std::string_view title) {
             return known.column;
     }
     return std::nullopt;
-}
-
-std::string lowered(std::string_view text) {
-    std::string low(text);
-    for (char& c : low)
-        c = c >= 'A' && c <= 'Z' ? static_cast<char>(c + 32) : c;
-    return low;
 }
 
 /// A length that may be negative, as a jamb's is.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "io/row_reader.h"
 
+#include "basics/digits.h"
 #include "basics/number_text.h"
 #include "io/decoded_text.h"
 
@@ -15,7 +16,7 @@ bool oneOf(std::string_view text, std::initializer_list<std::string_view> words)
 }
 
 bool isBareNumber(std::string_view text) {
-    const bool digits = std::ranges::any_of(text, [](char c) { return c >= '0' && c <= '9'; });
+    const bool digits = std::ranges::any_of(text, isDigit);
     return digits && text.find_first_not_of("0123456789.,/ ") == std::string_view::npos;
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "io/schedule_reading.h"
 
+#include "basics/digits.h"
 #include "io/decoded_text.h"
 #include "io/schedule_rows.h"
 #include "plan/plan_checks.h"
@@ -33,7 +34,7 @@ bool startsLikeNote(std::string_view text) {
 
 /// "W9", "104", "A": a mark though nothing else stands in its row.
 bool looksLikeMark(std::string_view text) {
-    const bool digit = std::ranges::any_of(text, [](char c) { return c >= '0' && c <= '9'; });
+    const bool digit = std::ranges::any_of(text, isDigit);
     return text.find(' ') == std::string_view::npos && text.size() <= (digit ? 10U : 2U);
 }
 

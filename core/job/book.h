@@ -61,4 +61,17 @@ const Row* findRow(const Book& book, Id<Row> id) {
     }
 }
 
+/// Calls fn(row) for every row that is always in memory and hangs on the plan: its bid setup.
+template <class Fn>
+void forEachOfPlan(const Book& book, Id<Plan> plan, Fn&& fn) {
+    book.jobs.forEach([&]<class Row>(const Table<Row>& table) {
+        if constexpr (hangsOnPlan<Row>) {
+            for (const auto& [id, row] : table) {
+                if (row.plan == plan)
+                    fn(row);
+            }
+        }
+    });
+}
+
 } // namespace miterbook

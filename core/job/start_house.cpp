@@ -112,19 +112,6 @@ House houseFrom(const HouseStart& start, Id<House> id, Id<Plan> work, std::strin
     return house;
 }
 
-/// Calls fn(row) for every row that is always in memory and hangs on the plan: its bid setup.
-template <class Fn>
-void forEachOfPlan(const Book& book, Id<Plan> plan, Fn&& fn) {
-    book.jobs.forEach([&]<class Row>(const Table<Row>& table) {
-        if constexpr (hangsOnPlan<Row>) {
-            for (const auto& [id, row] : table) {
-                if (row.plan == plan)
-                    fn(row);
-            }
-        }
-    });
-}
-
 /// The plan and everything below it.
 void removeWholePlan(EditBuilder& edit, const Book& book, Id<Plan> plan) {
     book.sheet(plan).forEach([&](const auto& table) {

@@ -20,14 +20,7 @@ Book sliceOf(const Book& book, Id<Plan> id) {
     slice.prices = book.prices;
     if (const Plan* plan = book.plan(id))
         slice.jobs.of<Plan>().put(*plan);
-    book.jobs.forEach([&]<class Row>(const Table<Row>& table) {
-        if constexpr (hangsOnPlan<Row>) {
-            for (const auto& [rowId, row] : table) {
-                if (row.plan == id)
-                    slice.jobs.of<Row>().put(row);
-            }
-        }
-    });
+    forEachOfPlan(book, id, [&]<class Row>(const Row& row) { slice.jobs.of<Row>().put(row); });
     slice.sheets[id] = book.sheet(id);
     return slice;
 }
