@@ -29,10 +29,14 @@ auto sameThing(const TimeEntry& entry) {
 } // namespace
 
 Result<void> checkEntry(const TimeEntry& entry, Date today) {
+    if (entry.date.ok() && entry.date > today)
+        return badInput("The time is dated " + isoDate(entry.date) + ", which is yet to come.");
+    return checkEntry(entry);
+}
+
+Result<void> checkEntry(const TimeEntry& entry) {
     if (!entry.date.ok())
         return badInput("The time has no date.");
-    if (entry.date > today)
-        return badInput("The time is dated " + isoDate(entry.date) + ", which is yet to come.");
     if (!entry.person)
         return badInput("The time of " + isoDate(entry.date) + " says nobody's name.");
     if (entry.time <= Hours())

@@ -9,8 +9,10 @@
 
 namespace miterbook {
 
-/// Whether one entry can stand in the book as it is: a date not after `today`, a person, more than
-/// no and at most 24 hours, nothing negative. Error: one sentence.
+/// Whether one entry can stand in the book as it is: a date, a person, more than no and at most 24
+/// hours, nothing negative. Error: one sentence.
+Result<void> checkEntry(const TimeEntry& entry);
+/// And a date that is not after `today`.
 Result<void> checkEntry(const TimeEntry& entry, Date today);
 
 /// What makes somebody look twice at entries that each can stand: more than 16 hours of one person

@@ -56,8 +56,9 @@ inline std::int64_t highestId(const Edit& edit) {
     return highest;
 }
 
-/// Whether rows of this kind hang below a plan and are read when it is opened.
+/// Whether there is one row of this kind, of id 1: settings.
 template <class Row>
-inline constexpr bool belowPlan = SheetRows::holds<Row>;
+inline constexpr bool onlyOne = std::is_same_v<Row, Shop> || std::is_same_v<Row, Practice>
+    || std::is_same_v<Row, Terms> || std::is_same_v<Row, Bench> || std::is_same_v<Row, PayTerms>;
 
 } // namespace miterbook

@@ -32,4 +32,23 @@ const Bench& Book::bench() const {
     return bench ? *bench : starter;
 }
 
+const PayTerms& Book::payTerms() const {
+    static const PayTerms starter = [] {
+        PayTerms terms;
+        terms.id = Id<PayTerms>(1);
+        return terms;
+    }();
+    const PayTerms* terms = jobs.of<PayTerms>().find(starter.id);
+    return terms ? *terms : starter;
+}
+
+std::vector<WorkBid> Book::soldBid(Id<Plan> work) const {
+    std::vector<WorkBid> bids;
+    for (const auto& [id, sold] : jobs.of<SoldWork>()) {
+        if (sold.plan == work)
+            bids.push_back(workBid(sold));
+    }
+    return bids;
+}
+
 } // namespace miterbook

@@ -5,6 +5,10 @@
 #include "bid/bid_setup.h"
 #include "book/price_book.h"
 #include "cut/bench.h"
+#include "hours/approval.h"
+#include "hours/pay_terms.h"
+#include "hours/time_book.h"
+#include "hours/timer.h"
 #include "job/house.h"
 #include "job/sheet_rows.h"
 #include "plan/plan_rows.h"
@@ -15,7 +19,8 @@
 namespace miterbook {
 
 /// Rows of which all are always in memory besides the price book's.
-using JobTables = Tables<PlanSet, Plan, House, BidSetup, Bench>;
+using JobTables = Tables<PlanSet, Plan, House, BidSetup, Bench, SoldWork, Timer, WeekApproval,
+    PayTerms, CrewPay, PieceRate>;
 
 /// Whether rows of this kind are always in memory and belong to one plan (a house only comes from
 /// one).
@@ -28,6 +33,7 @@ inline constexpr bool hangsOnPlan = JobTables::holds<Row> && !std::is_same_v<Row
 struct Book {
     PriceBook prices;
     JobTables jobs;
+    TimeBook time;                        ///< entries of opened houses and weeks, sums of all
     std::map<Id<Plan>, SheetRows> sheets; ///< one entry for each opened plan
 
     const Plan* plan(Id<Plan> id) const { return jobs.of<Plan>().find(id); }
@@ -41,17 +47,35 @@ struct Book {
     const BidSetup* bidSetup(Id<Plan> id) const;
     /// Settings of saw and bench; starter values before they have been set.
     const Bench& bench() const;
+    /// How the crew is paid; starter values before it has been set.
+    const PayTerms& payTerms() const;
+    /// The bid of a house as it was won, by piece of work; empty while it is being bid.
+    std::vector<WorkBid> soldBid(Id<Plan> work) const;
 
     bool operator==(const Book&) const = default;
 };
 
+/// Whether rows of this kind hang below a plan and are read when it is opened.
+template <class Row>
+inline constexpr bool belowPlan = SheetRows::holds<Row>;
+
+/// The rows of a kind that does not hang below plans.
+template <class Row>
+    requires(!belowPlan<Row>)
+const Table<Row>& rowsOf(const Book& book) {
+    if constexpr (PriceTables::holds<Row>)
+        return book.prices.template of<Row>();
+    else if constexpr (TimeTables::holds<Row>)
+        return book.time.read();
+    else
+        return book.jobs.template of<Row>();
+}
+
 /// The row of an id, wherever it is kept; nullptr when it is not in memory.
 template <class Row>
 const Row* findRow(const Book& book, Id<Row> id) {
-    if constexpr (PriceTables::holds<Row>) {
-        return book.prices.template of<Row>().find(id);
-    } else if constexpr (JobTables::holds<Row>) {
-        return book.jobs.template of<Row>().find(id);
+    if constexpr (!belowPlan<Row>) {
+        return rowsOf<Row>(book).find(id);
     } else {
         for (const auto& [plan, rows] : book.sheets) {
             if (const Row* row = rows.template of<Row>().find(id))

@@ -20,8 +20,25 @@ Table<Row>& tableOf(Book& book, const Row& row) {
 }
 
 template <class Row>
+void put(Book& book, const Row& row, const Change& change) {
+    auto& table = tableOf(book, row);
+    if (change.after)
+        table.put(row);
+    else
+        table.erase(row.id);
+}
+
+/// Sums follow the entries.
+void put(Book& book, const TimeEntry&, const Change& change) {
+    const auto side = [](const std::optional<AnyRow>& row) {
+        return row ? std::get_if<TimeEntry>(&*row) : nullptr;
+    };
+    book.time.change(side(change.before), side(change.after));
+}
+
+template <class Row>
 const Row* present(const Book& book, const Row& row) {
-    if constexpr (requires { row.plan; } && !JobTables::holds<Row>)
+    if constexpr (belowPlan<Row>)
         return book.sheet(row.plan).template of<Row>().find(row.id);
     else
         return findRow(book, row.id);
@@ -102,15 +119,7 @@ static void openAndCloseSheets(Book& book, const Edit& edit) {
 
 void apply(Book& book, const Edit& edit) {
     for (const Change& change : edit.changes) {
-        std::visit(
-            [&](const auto& row) {
-                auto& table = tableOf(book, row);
-                if (change.after)
-                    table.put(row);
-                else
-                    table.erase(row.id);
-            },
-            change.row());
+        std::visit([&](const auto& row) { put(book, row, change); }, change.row());
     }
     openAndCloseSheets(book, edit);
 }

@@ -15,7 +15,8 @@ namespace miterbook {
 using AnyRow = std::variant<Shop, Practice, Terms, Builder, Profile, Stick, Offcut, Part, Consumable,
     LabourRate, Factor, PiecePrice, CrewMember, Burden, HeaderName, PlanSet, Plan, House, BidSetup,
     Variant, Swap, Level, Room, Opening, Closet, Stair, WallTreatment, OtherWork,
-    Bench, Measure, CutPiece, SawTest>;
+    Bench, Measure, CutPiece, SawTest,
+    TimeEntry, Timer, WeekApproval, PayTerms, CrewPay, PieceRate, SoldWork, SoldTask>;
 
 /// One row before and after. No before: the row is new. No after: it is removed. Where both are
 /// there they are of the same kind and id.

@@ -52,12 +52,9 @@ const char* faultOf(const std::vector<T>& list) {
     return "";
 }
 
-/// There is one shop, one practice, one set of terms and one bench.
 template <class Row>
 bool hasProperId(const Row& row) {
-    constexpr bool onlyOne = std::is_same_v<Row, Shop> || std::is_same_v<Row, Practice>
-        || std::is_same_v<Row, Terms> || std::is_same_v<Row, Bench>;
-    return onlyOne ? row.id.value() == 1 : row.id.value() > 0;
+    return onlyOne<Row> ? row.id.value() == 1 : row.id.value() > 0;
 }
 
 /// The first field that cannot be kept, with its fault; empty when there is none.

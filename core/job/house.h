@@ -34,9 +34,15 @@ struct House {
     std::vector<Id<Variant>> options;   ///< likewise
     Date started = noDate;
     std::string note;
+    Date finished = noDate;             ///< when the last piece of work was done
 
     bool operator==(const House&) const = default;
 };
+
+/// Whether its work is done, paid or not.
+inline bool isFinished(const House& house) {
+    return house.stage == HouseStage::finished || house.stage == HouseStage::paid;
+}
 
 template <>
 struct Describe<House> {
@@ -53,7 +59,8 @@ struct Describe<House> {
         field("elevation", &House::elevation),
         field("options", &House::options),
         field("started", &House::started),
-        field("note", &House::note));
+        field("note", &House::note),
+        field("finished", &House::finished));
     }
 };
 

@@ -4,9 +4,12 @@
 #include "basics/blank.h"
 #include "book/checks.h"
 #include "cut/cut_checks.h"
+#include "hours/entry_checks.h"
+#include "hours/hours_checks.h"
 #include "job/any_row.h"
 #include "job/field_check.h"
 #include "job/row_title.h"
+#include "job/week_check.h"
 #include "plan/plan_checks.h"
 
 #include <algorithm>
@@ -110,6 +113,38 @@ Result<void> checkOne(const Book&, const SawTest& test) {
     return checkSawTest(test);
 }
 
+Result<void> checkOne(const Book&, const TimeEntry& entry) {
+    return checkEntry(entry);
+}
+
+Result<void> checkOne(const Book&, const Timer& timer) {
+    return checkTimer(timer);
+}
+
+Result<void> checkOne(const Book&, const WeekApproval& approval) {
+    return checkApproval(approval);
+}
+
+Result<void> checkOne(const Book&, const PayTerms& terms) {
+    return checkPayTerms(terms);
+}
+
+Result<void> checkOne(const Book&, const CrewPay& pay) {
+    return checkCrewPay(pay);
+}
+
+Result<void> checkOne(const Book&, const PieceRate& rate) {
+    return checkPieceRate(rate);
+}
+
+Result<void> checkOne(const Book&, const SoldWork& sold) {
+    return checkSoldWork(sold);
+}
+
+Result<void> checkOne(const Book&, const SoldTask& sold) {
+    return checkSoldTask(sold);
+}
+
 /// A change is of one row, which stays below its plan.
 template <class Row>
 Result<void> checkSameRow(const Change& change, const Row& after) {
@@ -173,6 +208,8 @@ Result<void> checkPut(const Book& after, const Change& change) {
 } // namespace
 
 Result<void> checkRows(const Book& book, const Edit& edit) {
+    if (auto open = checkWeeksOpen(book, edit); !open)
+        return open;
     const Book after = bookAfter(book, edit);
     for (const Change& change : edit.changes) {
         const Variant* variant = std::get_if<Variant>(&change.row());

@@ -15,6 +15,8 @@ std::string nameOf(const Row& row) {
     }
     if constexpr (requires { row.mark; })
         return row.mark;
+    else if constexpr (std::is_same_v<Row, TimeEntry>)
+        return isoDate(row.date);
     else if constexpr (requires { row.task; })
         return std::string(word(row.task));
     else

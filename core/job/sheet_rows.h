@@ -2,16 +2,20 @@
 #pragma once
 
 #include "cut/cut_rows.h"
+#include "hours/sold_bid.h"
 #include "plan/plan_rows.h"
 
 namespace miterbook {
 
+/// The tasks of a house's bid as it was won.
+using SoldRows = Tables<SoldTask>;
+
 /// Everything that is read when a plan is opened: the plan's own rows, and those of the day at the
-/// saw where it is a house's.
+/// saw and of the bid that was won where it is a house's.
 class SheetRows : public PlanRows {
 public:
     template <class Row>
-    static constexpr bool holds = PlanRows::holds<Row> || CutRows::holds<Row>;
+    static constexpr bool holds = PlanRows::holds<Row> || CutRows::holds<Row> || SoldRows::holds<Row>;
 
     SheetRows() = default;
     SheetRows(PlanRows plan)
@@ -21,6 +25,8 @@ public:
     Table<Row>& of() {
         if constexpr (CutRows::holds<Row>)
             return m_cut.of<Row>();
+        else if constexpr (SoldRows::holds<Row>)
+            return m_sold.of<Row>();
         else
             return PlanRows::of<Row>();
     }
@@ -28,6 +34,8 @@ public:
     const Table<Row>& of() const {
         if constexpr (CutRows::holds<Row>)
             return m_cut.of<Row>();
+        else if constexpr (SoldRows::holds<Row>)
+            return m_sold.of<Row>();
         else
             return PlanRows::of<Row>();
     }
@@ -35,15 +43,18 @@ public:
     void forEach(Fn&& fn) const {
         PlanRows::forEach(fn);
         m_cut.forEach(fn);
+        m_sold.forEach(fn);
     }
     PlanRows& planRows() { return *this; }
     CutRows& cutRows() { return m_cut; }
     const CutRows& cutRows() const { return m_cut; }
+    SoldRows& soldRows() { return m_sold; }
 
     bool operator==(const SheetRows&) const = default;
 
 private:
     CutRows m_cut;
+    SoldRows m_sold;
 };
 
 } // namespace miterbook

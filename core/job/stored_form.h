@@ -10,6 +10,7 @@
 #include "basics/percent.h"
 #include "basics/quantity.h"
 #include "basics/words.h"
+#include "book/condition.h"
 
 #include <cstdint>
 #include <limits>
@@ -106,6 +107,13 @@ template <Worded E>
 struct TextForm<E> {
     static std::string write(E value) { return std::string(word(value)); }
     static std::optional<E> read(std::string_view text) { return fromWord<E>(text); }
+};
+
+/// Words with commas between them.
+template <>
+struct TextForm<Conditions> {
+    static std::string write(Conditions conditions);
+    static std::optional<Conditions> read(std::string_view text);
 };
 
 /// No date is empty text here; the book file writes it as NULL.

@@ -13,6 +13,7 @@ Edit wholeEdit(const Book& book, std::string sentence) {
     book.jobs.forEach(add);
     for (const auto& [plan, rows] : book.sheets)
         rows.forEach(add);
+    add(book.time.read());
     return edit;
 }
 

@@ -19,12 +19,34 @@ Result<Workbook> Workbook::open(Keeper& keeper) {
 Result<void> Workbook::openPlan(Id<Plan> plan) {
     if (m_book.isOpen(plan))
         return {};
-    if (!m_book.plan(plan))
+    const Plan* held = m_book.plan(plan);
+    if (!held)
         return Error{Fault::notFound, "That plan is not in the book any more."};
     auto rows = m_keeper->loadPlan(plan);
     if (!rows)
         return rows.error();
+    if (held->house) {
+        const auto time = m_keeper->loadTime({held->house, {}});
+        if (!time)
+            return time.error();
+        m_book.time.addRead(*time);
+    }
     m_book.sheets.insert_or_assign(plan, std::move(rows).value());
+    return {};
+}
+
+Result<void> Workbook::openDays(Date first, Date last) {
+    bool open = true;
+    for (Date day = first; day <= last; day = addDays(day, 1))
+        open = open && m_days.contains(day);
+    if (open)
+        return {};
+    const auto time = m_keeper->loadTime({{}, std::pair(first, last)});
+    if (!time)
+        return time.error();
+    m_book.time.addRead(*time);
+    for (Date day = first; day <= last; day = addDays(day, 1))
+        m_days.insert(day);
     return {};
 }
 

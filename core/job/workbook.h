@@ -4,6 +4,8 @@
 #include "basics/id.h"
 #include "job/keeper.h"
 
+#include <set>
+
 namespace miterbook {
 
 /// An open book: the value in memory and the keeper of its file, always saying the same.
@@ -15,8 +17,12 @@ public:
     const Book& book() const { return m_book; }
     IdSource& ids() { return m_ids; }
 
-    /// Makes sure that a plan's rows are in memory.
+    /// Makes sure that a plan's rows are in memory, and a house's time with its own plan.
     Result<void> openPlan(Id<Plan> plan);
+    /// Makes sure that the time entries of some days are in memory.
+    Result<void> openDays(Date first, Date last);
+    /// The tasks of all bids that were won, read from the book file.
+    Result<SoldTasks> soldTasks() { return m_keeper->loadSoldTasks(); }
     /// Checks, writes, then changes the value in memory. On an error all three are as before.
     Result<void> perform(const Edit& edit);
 
@@ -29,6 +35,7 @@ private:
     Keeper* m_keeper;
     Book m_book;
     IdSource m_ids;
+    std::set<Date> m_days; ///< of which all time entries have been read
 };
 
 } // namespace miterbook

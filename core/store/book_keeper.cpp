@@ -12,6 +12,7 @@
 #include "store/plan_repository.h"
 #include "store/sqlite_guard.h"
 #include "store/store_options.h"
+#include "store/time_repository.h"
 
 namespace miterbook {
 
@@ -34,11 +35,21 @@ Result<Book> BookKeeper::load() {
     if (!jobs)
         return jobs.error();
     book.jobs = std::move(jobs).value();
+    if (auto summed = sumTime(*m_connection, book.time); !summed)
+        return summed.error();
     return book;
 }
 
 Result<SheetRows> BookKeeper::loadPlan(Id<Plan> plan) {
     return loadPlanRows(*m_connection, plan);
+}
+
+Result<Table<TimeEntry>> BookKeeper::loadTime(const TimeAsked& asked) {
+    return loadTimeEntries(*m_connection, asked);
+}
+
+Result<SoldTasks> BookKeeper::loadSoldTasks() {
+    return miterbook::loadSoldTasks(*m_connection);
 }
 
 Result<std::int64_t> BookKeeper::lastId() {

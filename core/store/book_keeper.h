@@ -26,6 +26,8 @@ public:
 
     Result<Book> load() override;
     Result<SheetRows> loadPlan(Id<Plan> plan) override;
+    Result<Table<TimeEntry>> loadTime(const TimeAsked& asked) override;
+    Result<SoldTasks> loadSoldTasks() override;
     Result<std::int64_t> lastId() override;
     Result<void> write(const Edit& edit) override;
 

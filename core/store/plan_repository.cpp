@@ -12,6 +12,8 @@ Result<SheetRows> loadPlanRows(Connection& connection, Id<Plan> plan) {
         return loaded.error();
     if (auto loaded = loadTables(connection, rows.cutRows(), read); !loaded)
         return loaded.error();
+    if (auto loaded = loadTables(connection, rows.soldRows(), read); !loaded)
+        return loaded.error();
     return rows;
 }
 

@@ -30,6 +30,7 @@ RowSql rowSql(std::string_view table, const std::vector<std::string_view>& colum
     const std::string name = quoted(table);
     const std::string select = "SELECT " + listed(columns, "") + " FROM " + name;
     RowSql sql;
+    sql.select = select;
     sql.selectAll = select + " ORDER BY \"id\"";
     sql.selectOfPlan = select + " WHERE \"plan\" = ? ORDER BY \"id\"";
     sql.selectOne = select + " WHERE \"id\" = ?";

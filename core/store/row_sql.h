@@ -9,6 +9,7 @@ namespace miterbook {
 
 /// The statements over one table, plain SQL that any engine understands.
 struct RowSql {
+    std::string select;       ///< of all columns, to be given a condition
     std::string selectAll;    ///< by id
     std::string selectOfPlan; ///< binds the plan
     std::string selectOne;    ///< binds the id

@@ -26,9 +26,9 @@ RowStore<Row>::RowStore(Connection& connection)
 
 template <class Row>
 Result<Table<Row>> RowStore<Row>::select(
-    const std::string& sql, std::optional<std::int64_t> key) {
+    const std::string& sql, const Cells& keys) {
     Table<Row> rows;
-    const auto read = m_store.select(sql, key, [&](const Cells& cells) -> Result<void> {
+    const auto read = m_store.select(sql, keys, [&](const Cells& cells) -> Result<void> {
         Row row;
         const std::size_t sound = readCells(cells, row);
         if (sound != cells.size())
@@ -43,17 +43,23 @@ Result<Table<Row>> RowStore<Row>::select(
 
 template <class Row>
 Result<Table<Row>> RowStore<Row>::all() {
-    return select(shapeOf<Row>().sql.selectAll, std::nullopt);
+    return select(shapeOf<Row>().sql.selectAll, {});
 }
 
 template <class Row>
 Result<Table<Row>> RowStore<Row>::ofPlan(Id<Plan> plan) {
-    return select(shapeOf<Row>().sql.selectOfPlan, plan.value());
+    return select(shapeOf<Row>().sql.selectOfPlan, {numberCell(plan.value())});
+}
+
+template <class Row>
+Result<Table<Row>> RowStore<Row>::where(const std::string& condition, const Cells& keys) {
+    return select(
+        shapeOf<Row>().sql.select + " WHERE " + condition + " ORDER BY \"id\"", keys);
 }
 
 template <class Row>
 Result<std::optional<Row>> RowStore<Row>::find(Id<Row> id) {
-    auto rows = select(shapeOf<Row>().sql.selectOne, id.value());
+    auto rows = select(shapeOf<Row>().sql.selectOne, {numberCell(id.value())});
     if (!rows)
         return rows.error();
     const Row* row = rows->find(id);
@@ -122,5 +128,13 @@ template class RowStore<Bench>;
 template class RowStore<Measure>;
 template class RowStore<CutPiece>;
 template class RowStore<SawTest>;
+template class RowStore<TimeEntry>;
+template class RowStore<Timer>;
+template class RowStore<WeekApproval>;
+template class RowStore<PayTerms>;
+template class RowStore<CrewPay>;
+template class RowStore<PieceRate>;
+template class RowStore<SoldWork>;
+template class RowStore<SoldTask>;
 
 } // namespace miterbook

@@ -19,6 +19,8 @@ public:
     Result<Table<Row>> all();
     /// Rows below one plan; only for kinds that are below a plan.
     Result<Table<Row>> ofPlan(Id<Plan> plan);
+    /// Those that fit a condition in SQL, with a key for each placeholder.
+    Result<Table<Row>> where(const std::string& condition, const Cells& keys);
     /// Nothing when there is no such row.
     Result<std::optional<Row>> find(Id<Row> id);
     /// Errors: Fault::conflict when the id is taken.
@@ -28,7 +30,7 @@ public:
     Result<void> remove(const Row& before);
 
 private:
-    Result<Table<Row>> select(const std::string& sql, std::optional<std::int64_t> key);
+    Result<Table<Row>> select(const std::string& sql, const Cells& keys);
     Result<void> checkHeld(const Row& before);
 
     TableStore m_store;

@@ -18,12 +18,11 @@ void bindAll(Statement& statement, const Cells& cells) {
 } // namespace
 
 Result<void> TableStore::select(
-    const std::string& sql, std::optional<std::int64_t> key, const Take& take) {
+    const std::string& sql, const Cells& keys, const Take& take) {
     auto statement = m_connection.prepare(sql);
     if (!statement)
         return statement.error();
-    if (key)
-        statement->bind(numberCell(*key));
+    bindAll(*statement, keys);
     if (auto ran = statement->run(); !ran)
         return ran;
     Cells cells(m_shape.columns.size());

@@ -34,8 +34,8 @@ public:
     /// Takes one row; what it returns ends the reading when it is an error.
     using Take = std::function<Result<void>(const Cells&)>;
 
-    /// Runs one of the shape's selects, binding `key` where there is one.
-    Result<void> select(const std::string& sql, std::optional<std::int64_t> key, const Take& take);
+    /// Runs a select of the shape's columns, binding the keys.
+    Result<void> select(const std::string& sql, const Cells& keys, const Take& take);
     /// Errors: Fault::conflict when the id is taken.
     Result<void> insert(const Cells& cells);
     /// Errors: Fault::conflict when there is no such row; so with remove().

@@ -16,6 +16,10 @@ Result<Book> loadWhole(Keeper& keeper) {
             return rows.error();
         book->sheets.insert_or_assign(id, std::move(rows).value());
     }
+    const auto time = keeper.loadTime({});
+    if (!time)
+        return time.error();
+    book->time.addRead(*time);
     return book;
 }
 

@@ -34,10 +34,8 @@ private:
     /// The last row of a kind, in the last plan for those below one.
     template <class Row>
     Row present() const {
-        if constexpr (PriceTables::holds<Row>)
-            return last(m_book.prices.template of<Row>());
-        else if constexpr (JobTables::holds<Row>)
-            return last(m_book.jobs.template of<Row>());
+        if constexpr (!belowPlan<Row>)
+            return last(rowsOf<Row>(m_book));
         else
             return last(std::prev(m_book.sheets.end())->second.template of<Row>());
     }

@@ -23,7 +23,27 @@ public:
     Result<Book> load() override {
         Book book = m_book;
         book.sheets.clear();
+        book.time.forgetRead();
         return book;
+    }
+    Result<Table<TimeEntry>> loadTime(const TimeAsked& asked) override {
+        Table<TimeEntry> found;
+        for (const auto& [id, entry] : m_book.time.read()) {
+            const bool ofHouse = !asked.house || entry.house == *asked.house;
+            const bool ofDays = !asked.days
+                || (asked.days->first <= entry.date && entry.date <= asked.days->second);
+            if (ofHouse && ofDays)
+                found.put(entry);
+        }
+        return found;
+    }
+    Result<SoldTasks> loadSoldTasks() override {
+        SoldTasks found;
+        for (const auto& [plan, rows] : m_book.sheets) {
+            for (const auto& [id, task] : rows.of<SoldTask>())
+                found.put(task);
+        }
+        return found;
     }
     Result<SheetRows> loadPlan(Id<Plan> plan) override { return m_book.sheet(plan); }
     Result<std::int64_t> lastId() override {

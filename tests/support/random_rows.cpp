@@ -16,9 +16,7 @@ public:
 
     template <class Row>
     void add() {
-        constexpr bool alone = std::is_same_v<Row, Shop> || std::is_same_v<Row, Practice>
-            || std::is_same_v<Row, Terms> || std::is_same_v<Row, Bench>;
-        if constexpr (alone) {
+        if constexpr (onlyOne<Row>) {
             put(m_rows.row(m_book, Id<Row>(1), {}));
         } else if constexpr (belowPlan<Row>) {
             for (const Id<Plan> plan : plansOf(m_book))

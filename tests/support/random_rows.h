@@ -91,10 +91,8 @@ private:
     /// elevation of a house) the book's first plan.
     template <class Row>
     static const Table<Row>& tableOf(const Book& book, Id<Plan> plan) {
-        if constexpr (PriceTables::holds<Row>) {
-            return book.prices.template of<Row>();
-        } else if constexpr (JobTables::holds<Row>) {
-            return book.jobs.template of<Row>();
+        if constexpr (!belowPlan<Row>) {
+            return rowsOf<Row>(book);
         } else {
             static const Table<Row> none;
             if (plan)

@@ -32,6 +32,13 @@ public:
                          : Date(std::chrono::sys_days(std::chrono::year(2020) / 1 / 1)
                              + std::chrono::days(day));
     }
+    void fill(Conditions& value) {
+        value = {};
+        for (const auto& each : Words<Condition>::list) {
+            if (below(2) == 1)
+                value.add(each.value);
+        }
+    }
     template <Worded E>
     void fill(E& value) {
         value = Words<E>::list[below(Words<E>::list.size())].value;

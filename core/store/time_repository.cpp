@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "store/time_repository.h"
+
+#include "store/cell.h"
+#include "store/row_store.h"
+
+namespace miterbook {
+
+namespace {
+
+// The first is answered from time_entry_sum alone and in its order, whatever the number of entries;
+// callbacks, which are few, have an index of their own.
+constexpr const char* sums
+    = "SELECT house, work, task, kind, NULL, sum(\"time\"), sum(done), count(*) FROM time_entry "
+      "WHERE kind <> 'callback' GROUP BY house, work, task, kind";
+constexpr const char* callbackSums
+    = "SELECT house, work, task, kind, \"date\", sum(\"time\"), sum(done), count(*) "
+      "FROM time_entry WHERE kind = 'callback' GROUP BY house, work, task, kind, \"date\"";
+
+Result<TimeSum> readSum(const Statement& row) {
+    TimeSum sum;
+    std::int64_t entries = 0;
+    const bool sound = readCell(row.value(0), sum.key.house) && readCell(row.value(1), sum.key.work)
+        && readCell(row.value(2), sum.key.task) && readCell(row.value(3), sum.key.kind)
+        && readCell(row.value(4), sum.key.day) && readCell(row.value(5), sum.time)
+        && readCell(row.value(6), sum.done) && readCell(row.value(7), entries);
+    if (!sound)
+        return Error{Fault::storage, "The book file is damaged: its time cannot be added up."};
+    sum.entries = static_cast<int>(entries);
+    return sum;
+}
+
+Result<void> addSums(Connection& connection, const char* sql, TimeBook& time) {
+    auto statement = connection.prepare(sql);
+    if (!statement)
+        return statement.error();
+    if (auto ran = statement->run(); !ran)
+        return ran;
+    while (true) {
+        const auto there = statement->step();
+        if (!there)
+            return there.error();
+        if (!*there)
+            return {};
+        const auto sum = readSum(*statement);
+        if (!sum)
+            return sum.error();
+        time.addSum(*sum);
+    }
+}
+
+} // namespace
+
+Result<void> sumTime(Connection& connection, TimeBook& time) {
+    if (auto added = addSums(connection, sums, time); !added)
+        return added;
+    return addSums(connection, callbackSums, time);
+}
+
+Result<Table<TimeEntry>> loadTimeEntries(Connection& connection, const TimeAsked& asked) {
+    std::string condition = "1 = 1";
+    Cells keys;
+    if (asked.house) {
+        condition += " AND house = ?";
+        keys.push_back(referenceCell(asked.house->value()));
+    }
+    if (asked.days) {
+        condition += " AND \"date\" BETWEEN ? AND ?";
+        keys.push_back(dateCell(isoDate(asked.days->first)));
+        keys.push_back(dateCell(isoDate(asked.days->second)));
+    }
+    return RowStore<TimeEntry>(connection).where(condition, keys);
+}
+
+Result<SoldTasks> loadSoldTasks(Connection& connection) {
+    return RowStore<SoldTask>(connection).all();
+}
+
+} // namespace miterbook
