@@ -57,26 +57,37 @@ bool hasProperId(const Row& row) {
     return onlyOne<Row> ? row.id.value() == 1 : row.id.value() > 0;
 }
 
-/// The first field that cannot be kept, with its fault; empty when there is none.
+/// A field that cannot be kept, and why; no fault when there is none.
+struct FieldFault {
+    std::string_view field;
+    const char* fault = "";
+};
+
+/// The first field that cannot be kept.
 template <class Row>
-std::string faultyField(const Row& row) {
-    if (!hasProperId(row))
-        return "it has no proper id";
-    std::string found;
+FieldFault faultyField(const Row& row) {
+    FieldFault found;
     forEachField<Row>([&](const auto& field) {
-        if (!found.empty())
-            return;
-        if (const char* fault = faultOf(row.*field.member); *fault != '\0')
-            found = std::string(field.name) + ": " + fault;
+        if (*found.fault == '\0')
+            found = {field.name, faultOf(row.*field.member)};
     });
     return found;
+}
+
+/// What is wrong with a row; empty when nothing is.
+template <class Row>
+std::string faultOfRow(const Row& row) {
+    if (!hasProperId(row))
+        return "it has no proper id";
+    const FieldFault found = faultyField(row);
+    return *found.fault == '\0' ? std::string() : std::string(found.field) + ": " + found.fault;
 }
 
 } // namespace
 
 Result<void> checkFields(const AnyRow& any) {
     const std::string fault
-        = std::visit([](const auto& row) { return faultyField(row); }, any);
+        = std::visit([](const auto& row) { return faultOfRow(row); }, any);
     if (fault.empty())
         return {};
     return badInput("The " + std::string(nounOf(any)) + " was refused: " + fault + ".");

@@ -44,4 +44,32 @@ Error unknownField(const Json& object, const std::vector<std::string_view>& name
     return unreadable(object);
 }
 
+void addField(Json& object, std::string_view name, Json value) {
+    object.emplace(std::string(name), std::move(value));
+}
+
+FieldReader::FieldReader(const Json& object)
+    : m_object(object) {
+    if (!object.is_object())
+        m_result = unreadable(object);
+}
+
+const Json* FieldReader::next(std::string_view name) {
+    if (!m_result)
+        return nullptr;
+    const auto it = m_object.find(std::string(name));
+    if (it == m_object.end())
+        return nullptr;
+    m_name = name;
+    ++m_known;
+    return &*it;
+}
+
+void FieldReader::take(const Result<void>& read) {
+    if (!read) {
+        m_result = badInput(
+            "The " + std::string(m_name) + " cannot be read: " + read.error().sentence);
+    }
+}
+
 } // namespace miterbook

@@ -54,6 +54,29 @@ Error unknownField(const Json& object, const std::vector<std::string_view>& name
 /// What is said of a value that cannot be read: `found` shortened to a few words.
 Error unreadable(const Json& found);
 
+void addField(Json& object, std::string_view name, Json value);
+
+/// Looks up the fields of an object one by one and keeps the first failure. What is the same for
+/// every field of every row stands here, so that it is compiled once.
+class FieldReader {
+public:
+    explicit FieldReader(const Json& object);
+
+    /// The value of a field; nullptr when it is missing or reading has failed before.
+    const Json* next(std::string_view name);
+    /// How reading the value of the last `next` went.
+    void take(const Result<void>& read);
+    /// Whether the object has no field but those that were asked for, as far as reading went.
+    bool allRead() const { return !m_result || m_known == m_object.size(); }
+    const Result<void>& result() const { return m_result; }
+
+private:
+    const Json& m_object;
+    Result<void> m_result;
+    std::string_view m_name;
+    std::size_t m_known = 0;
+};
+
 // ---------------------------------------------------------------------------------------------
 
 template <StoredWhole T>
@@ -80,8 +103,9 @@ Json toJson(const std::vector<T>& list) {
 template <Described Row>
 Json toJson(const Row& row) {
     Json object = Json::object();
-    forEachField<Row>(
-        [&](const auto& field) { object[std::string(field.name)] = toJson(row.*field.member); });
+    forEachField<Row>([&](const auto& field) {
+        addField(object, field.name, toJson(row.*field.member));
+    });
     return object;
 }
 
@@ -134,22 +158,12 @@ std::vector<std::string_view> fieldNames() {
 
 template <Described Row>
 Result<void> readJson(const Json& json, Row& row) {
-    if (!json.is_object())
-        return unreadable(json);
-    Result<void> result;
-    std::size_t known = 0;
+    FieldReader reader(json);
     forEachField<Row>([&](const auto& field) {
-        const auto it = json.find(std::string(field.name));
-        if (!result || it == json.end())
-            return;
-        ++known;
-        if (const auto read = readJson(*it, row.*field.member); !read)
-            result = badInput(
-                "The " + std::string(field.name) + " cannot be read: " + read.error().sentence);
+        if (const Json* value = reader.next(field.name))
+            reader.take(readJson(*value, row.*field.member));
     });
-    if (result && known != json.size())
-        return unknownField(json, fieldNames<Row>());
-    return result;
+    return reader.allRead() ? reader.result() : unknownField(json, fieldNames<Row>());
 }
 
 } // namespace miterbook

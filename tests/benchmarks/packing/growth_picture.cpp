@@ -5,6 +5,7 @@
 #include <cmath>
 #include <map>
 #include <sstream>
+#include <vector>
 
 namespace miterbook::packing {
 
@@ -37,12 +38,12 @@ public:
         for (const auto& [pieces, value] : points)
             m_out << across(pieces) << ',' << up(value) << ' ';
         const auto& [pieces, value] = *points.rbegin();
-        m_out << "'/>\n<text x='" << across(pieces) + 6 << "' y='" << up(value) + 4 << "'>" << name
-              << "</text>\n";
+        m_out << "'/>\n<text x='" << across(pieces) + 6 << "' y='" << freeHeight(up(value) + 4)
+              << "'>" << name << "</text>\n";
     }
 
 private:
-    static constexpr double top = 50, bottom = 350, width = 330;
+    static constexpr double top = 50, bottom = 350, width = 330, letters = 14;
 
     double across(double pieces) const {
         return m_x + width * (std::log10(pieces) - std::log10(50)) / std::log10(1000);
@@ -50,6 +51,14 @@ private:
     double up(double value) const {
         const double part = (std::log10(std::max(value, 1e-9)) - m_low) / (m_high - m_low);
         return bottom - (bottom - top) * std::clamp(part, 0.0, 1.0);
+    }
+    // The nearest height upwards at which no name stands yet.
+    double freeHeight(double y) {
+        const auto taken = [&](double at) { return std::abs(at - y) < letters; };
+        while (std::ranges::any_of(m_names, taken))
+            y -= 1;
+        m_names.push_back(y);
+        return y;
     }
     void line(
         double x1, double y1, double x2, double y2, const std::string& name, double x, double y) {
@@ -61,6 +70,7 @@ private:
     double m_x;
     double m_low;
     double m_high;
+    std::vector<double> m_names; // heights of the lines' names
 };
 
 } // namespace

@@ -92,7 +92,9 @@ void WhatIfPanel::show(const Result<std::vector<StickPlan>>& plans) {
         if (!plan.problem.empty())
             problems.push_back(plan.problem);
     }
-    say(problems.empty() ? whatIfSentence(now, *plans, prices)
+    const auto asked = m_form->whatIf();
+    const WhatIf whatIf = asked ? *asked : WhatIf();
+    say(problems.empty() ? whatIfSentence(whatIf, now, *plans, prices)
                          : tr("It cannot all be cut then.") + QLatin1Char('\n') + lines(problems));
 }
 

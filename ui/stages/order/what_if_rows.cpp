@@ -60,18 +60,25 @@ std::vector<FigureRow> whatIfRows(const std::vector<StickPlan>& now,
     return rows;
 }
 
-QString whatIfSentence(const std::vector<StickPlan>& now, const std::vector<StickPlan>& then,
-    const PriceBook& prices) {
+QString whatIfSentence(const WhatIf& whatIf, const std::vector<StickPlan>& now,
+    const std::vector<StickPlan>& then, const PriceBook& prices) {
     const std::string symbol = prices.shop().currency;
     const Money a = orderSums(now).cost;
     const Money b = orderSums(then).cost;
     const auto money = [&](Money amount) { return text(formatMoney(amount, symbol)); };
     if (a == b)
         return QObject::tr("The sticks would come to %1 all the same.").arg(money(b));
-    return b < a ? QObject::tr("The sticks would come to %1 instead of %2: %3 less.")
-                       .arg(money(b), money(a), money(a - b))
-                 : QObject::tr("The sticks would come to %1 instead of %2: %3 more.")
-                       .arg(money(b), money(a), money(b - a));
+    if (b > a) {
+        return QObject::tr("The sticks would come to %1 instead of %2: %3 more.")
+            .arg(money(b), money(a), money(b - a));
+    }
+    const QString less = QObject::tr("The sticks would come to %1 instead of %2: %3 less.")
+                             .arg(money(b), money(a), money(a - b));
+    WhatIf fewerLengthsOnly;
+    fewerLengthsOnly.outOfStock = whatIf.outOfStock;
+    return whatIf == fewerLengthsOnly
+        ? less + u' ' + QObject::tr("Long runs are spliced elsewhere then.")
+        : less;
 }
 
 } // namespace miterbook
