@@ -9,8 +9,8 @@ namespace {
 
 using Kind = PaperTable::Kind;
 
-/// A table of so many rows and a total; every third row is high.
-Paper paperOf(int rows, bool groups) {
+/// A table of so many rows, and a total if wanted; every third row is high.
+Paper paperOf(int rows, bool groups, bool total = true) {
     Paper paper;
     paper.title = "Bid";
     paper.letterhead = {"Quillfeather Trim"};
@@ -27,7 +27,8 @@ Paper paperOf(int rows, bool groups) {
         table.rows.push_back({Kind::plain,
             {Cell::of("Row " + std::to_string(i)), Cell::of(words), Cell::of("1.00")}});
     }
-    table.rows.push_back({Kind::total, {Cell::of("Total"), {}, Cell::of("99.00")}});
+    if (total)
+        table.rows.push_back({Kind::total, {Cell::of("Total"), {}, Cell::of("99.00")}});
     paper.blocks.emplace_back(std::move(table));
     return paper;
 }
@@ -42,6 +43,15 @@ TEST_P(Orphans, ATotalIsNeverWithoutTwoRows) {
         const PaperPainter painter(paperOf(rows, false), *device);
         const SetPage& last = painter.set().page(painter.pageCount() - 1);
         ASSERT_EQ(countOf(last, QStringLiteral("Total")), 1) << rows;
+        EXPECT_GE(countOf(last, QStringLiteral("Row ")), 2) << rows;
+    }
+}
+
+TEST_P(Orphans, ALastRowIsNeverAlone) {
+    Device device(GetParam());
+    for (int rows = 2; rows <= 130; ++rows) {
+        const PaperPainter painter(paperOf(rows, false, false), *device);
+        const SetPage& last = painter.set().page(painter.pageCount() - 1);
         EXPECT_GE(countOf(last, QStringLiteral("Row ")), 2) << rows;
     }
 }

@@ -184,7 +184,8 @@ bool TableSetter::keptWithNext(std::size_t row) const {
     if (row + 1 >= m_table.rows.size())
         return false;
     const bool isGroup = m_table.rows[row].kind == Kind::group;
-    return row == 0 || isGroup || isTotal(row + 1) || isTotal(row + 2);
+    const bool isLastButOne = row + 2 == m_table.rows.size();
+    return row == 0 || isGroup || isLastButOne || isTotal(row + 1) || isTotal(row + 2);
 }
 
 } // namespace miterbook
