@@ -4,6 +4,7 @@
 #include "batch/find.h"
 #include "batch/opened_book.h"
 #include "batch/output_file.h"
+#include "job/price_sheet.h"
 #include "papers/paper_list.h"
 #include "papers/write_paper.h"
 #include "printing/pdf.h"
@@ -107,6 +108,16 @@ Result<Subject> subjectOf(const QCommandLineParser& parser, OpenedBook& opened) 
     return subject;
 }
 
+/// Opens the other plans of the plan's set for a paper that is of all of them.
+Result<void> openSet(OpenedBook& opened, Id<Plan> plan) {
+    const Plan* row = opened.book().plan(plan);
+    for (const Id<Plan> each : row ? plansOf(opened.book(), row->set) : std::vector<Id<Plan>>()) {
+        if (const auto open = opened.workbook.openPlan(each); !open)
+            return open;
+    }
+    return {};
+}
+
 Paper makePaper(const PaperKind& kind, const OpenedBook& opened, const Subject& subject) {
     const JobFigures figures
         = figuresFor(opened.book(), subject.plan, subject.selection, Effort::thorough);
@@ -154,6 +165,8 @@ Result<void> run(const QCommandLineParser& parser, Console& console) {
     const auto subject = subjectOf(parser, *opened);
     if (!subject)
         return subject.error();
+    if (const auto open = kind->ofSet ? openSet(*opened, subject->plan) : Result<void>(); !open)
+        return open.error();
     const Paper paper = makePaper(*kind, *opened, *subject);
     return writePaper(paper, opened->book().prices.shop().page, parser, console);
 }

@@ -27,6 +27,10 @@ Paper bidPaper(const PaperJob& job, const JobFigures& figures);
 Paper takeoffPaper(const PaperJob& job, const JobFigures& figures);
 /// To the yard: sticks by profile and length, parts; "no substitutions"; no prices of the bid.
 Paper orderPaper(const PaperJob& job, const JobFigures& figures);
+/// To the builder: what every plan of the plan's set comes to under each elevation, and what each
+/// option adds or takes off. Plans of the set that are not opened are left out. It reckons every one
+/// of them anew and heeds neither the figures nor the selection.
+Paper priceSheetPaper(const PaperJob& job, const JobFigures& figures);
 
 // For the day at the saw; each heeds the level.
 

@@ -14,10 +14,12 @@ struct PaperKind {
     std::string_view forWhom;   ///< who gets it
     Paper (*build)(const PaperJob& job, const JobFigures& figures);
     bool byLevel = false;       ///< can be made for one level only
+    bool ofSet = false;         ///< of every plan of the plan's set: all of them have to be opened
 };
 
 inline constexpr std::array paperKinds{
     PaperKind{"bid", "Bid", "the builder", bidPaper},
+    PaperKind{"price-sheet", "Plan price sheet", "the builder", priceSheetPaper, false, true},
     PaperKind{"takeoff", "Takeoff", "the shop", takeoffPaper, true},
     PaperKind{"order", "Material order", "the yard", orderPaper},
     PaperKind{"measure", "Measure sheet", "the crew", measurePaper, true},

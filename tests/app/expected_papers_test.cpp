@@ -41,6 +41,8 @@ TEST_P(ExpectedPapers, Takeoff) { expectPaper("takeoff"); }
 
 TEST_P(ExpectedPapers, Order) { expectPaper("order"); }
 
+TEST_P(ExpectedPapers, PriceSheet) { expectPaper("price-sheet"); }
+
 INSTANTIATE_TEST_SUITE_P(SampleJobs, ExpectedPapers,
     testing::Values(Sample{"larkspur", "Larkspur 2400"}, Sample{"ravine", "Ravine House"},
         Sample{"wren", "Wren"}),

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "desk/job_ref.h"
-#include "desk/stick_memory.h"
+#include "bid/stick_memory.h"
 #include "job/figures.h"
 
 #include <QObject>

@@ -3,19 +3,28 @@
 
 #include "desk/desk.h"
 #include "desk/figure_desk.h"
+#include "job/price_sheet.h"
 #include "papers/paper_list.h"
 
 #include <QCursor>
 #include <QGuiApplication>
 
+#include <algorithm>
+
 namespace miterbook {
 
 namespace {
 
-/// The job's plan, and the plan a house was started from, which names its elevation and options.
-bool openPlans(Desk& desk, const JobRef& job) {
+/// The job's plan, the plan a house was started from, which names its elevation and options, and for
+/// a paper of a whole set the other plans of the set.
+bool openPlans(Desk& desk, const PaperKind& kind, const JobRef& job) {
     const House* house = desk.book().house(job.house);
-    return desk.openPlan(job.plan) && (!house || desk.openPlan(house->plan));
+    if (!desk.openPlan(job.plan) || (house && !desk.openPlan(house->plan)))
+        return false;
+    if (!kind.ofSet)
+        return true;
+    const std::vector<Id<Plan>> set = plansOf(desk.book(), desk.book().plan(job.plan)->set);
+    return std::ranges::all_of(set, [&](Id<Plan> plan) { return desk.openPlan(plan); });
 }
 
 JobFigures thorough(const Book& book, const JobRef& job) {
@@ -32,7 +41,7 @@ Result<Paper> jobPaper(
     const PaperKind* kind = findPaper(name);
     if (!kind)
         return Error{Fault::notFound, "There is no such paper."};
-    if (!openPlans(desk, job))
+    if (!openPlans(desk, *kind, job))
         return Error{Fault::notFound, "That plan cannot be opened."};
     const PaperJob paper{
         desk.book(), job.plan, job.house, {}, desk.clock().today(), job.selection};

@@ -5,13 +5,17 @@
 #include "stages/bid/bid_page.h"
 #include "stages/paper_actions.h"
 
+#include <QAction>
+
 namespace miterbook {
 
 BidStage::BidStage(Desk& desk, FigureDesk& figures, QObject* parent)
     : Stage(parent)
     , m_figures(figures)
     , m_page(new BidPage(desk, figures))
-    , m_paper(new PaperActions("bid", desk, figures, m_page)) {
+    , m_paper(new PaperActions("bid", desk, figures, m_page))
+    , m_sheet(new PaperActions("price-sheet", desk, figures, m_page)) {
+    m_sheet->actions().front()->setShortcut({}); // Ctrl+P is the bid's
     connect(&figures, &FigureDesk::figured, this, &Stage::nextStepChanged);
 }
 
@@ -33,7 +37,7 @@ void BidStage::showJob(const JobRef& job) {
 }
 
 QList<QAction*> BidStage::actions() const {
-    return m_paper->actions();
+    return m_paper->actions() + m_sheet->actions();
 }
 
 QString BidStage::nextStep() const {

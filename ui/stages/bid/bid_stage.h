@@ -29,6 +29,7 @@ private:
     FigureDesk& m_figures;
     QPointer<BidPage> m_page;
     PaperActions* m_paper;
+    PaperActions* m_sheet; ///< of the whole plan set
 };
 
 } // namespace miterbook

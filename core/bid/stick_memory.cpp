@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "desk/stick_memory.h"
+#include "bid/stick_memory.h"
 
 #include <algorithm>
 

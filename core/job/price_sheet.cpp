@@ -1,0 +1,123 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "job/price_sheet.h"
+
+#include <algorithm>
+
+namespace miterbook {
+
+namespace {
+
+using PlanFor = std::function<StickPlan(const StickNeed&)>;
+
+/// Prices one plan under one selection after another.
+class Pricer {
+public:
+    Pricer(const Book& book, PlanPrices& prices, const PlanFor& planFor)
+        : m_book(book)
+        , m_prices(prices)
+        , m_planFor(planFor) {}
+
+    Money priceOf(Id<Variant> elevation, Id<Variant> option) const {
+        Selection selection{elevation, {}};
+        if (option)
+            selection.options.push_back(option);
+        const JobFigures figures = figuresFor(m_book, m_prices.plan, selection, m_planFor);
+        for (const std::string& problem : figures.estimate.problems)
+            noteProblem(problem);
+        for (const StickPlan& sticks : figures.sticks)
+            noteProblem(sticks.problem);
+        return figures.estimate.total.price;
+    }
+
+private:
+    void noteProblem(const std::string& problem) const {
+        if (!problem.empty() && std::ranges::count(m_prices.problems, problem) == 0)
+            m_prices.problems.push_back(problem);
+    }
+
+    const Book& m_book;
+    PlanPrices& m_prices;
+    const PlanFor& m_planFor;
+};
+
+/// The plan's variants of a kind in the order they were made.
+std::vector<const Variant*> variantsOf(const Book& book, Id<Plan> plan, VariantKind kind) {
+    std::vector<const Variant*> found;
+    for (const auto& [id, variant] : book.sheet(plan).of<Variant>()) {
+        if (variant.kind == kind)
+            found.push_back(&variant);
+    }
+    return found;
+}
+
+} // namespace
+
+PlanPrices planPrices(const Book& book, Id<Plan> plan, const PlanFor& planFor) {
+    PlanPrices prices;
+    const Plan* row = book.plan(plan);
+    if (!row)
+        return prices;
+    prices.plan = plan;
+    prices.name = row->name;
+    prices.floorArea = row->floorArea;
+    const Pricer pricer(book, prices, planFor);
+    prices.columns.push_back({{}, "As drawn", pricer.priceOf({}, {})});
+    for (const Variant* elevation : variantsOf(book, plan, VariantKind::elevation))
+        prices.columns.push_back(
+            {elevation->id, elevation->name, pricer.priceOf(elevation->id, {})});
+    for (const Variant* option : variantsOf(book, plan, VariantKind::option)) {
+        PlanPrices::Option line{option->id, option->name, {}};
+        for (const PlanPrices::Column& column : prices.columns)
+            line.changes.push_back(pricer.priceOf(column.elevation, option->id) - column.price);
+        prices.options.push_back(std::move(line));
+    }
+    return prices;
+}
+
+std::vector<Id<Plan>> plansOf(const Book& book, Id<PlanSet> set) {
+    std::vector<const Plan*> plans;
+    for (const auto& [id, plan] : book.jobs.of<Plan>()) {
+        if (plan.set == set && !plan.house)
+            plans.push_back(&plan);
+    }
+    std::ranges::stable_sort(plans, {}, &Plan::name);
+    std::vector<Id<Plan>> ids;
+    for (const Plan* plan : plans)
+        ids.push_back(plan->id);
+    return ids;
+}
+
+std::vector<PlanPrices> priceSheet(const Book& book, Id<PlanSet> set, StickMemory& memory,
+    Effort effort, const std::function<bool()>& stop) {
+    const auto planFor = [&](const StickNeed& need) {
+        StickQuestion question = stickQuestion(need, book.prices);
+        if (const StickPlan* known = memory.find(question))
+            return *known;
+        StickPlan plan = planSticks(need, book.prices, effort, stop);
+        memory.keep(std::move(question), plan);
+        return plan;
+    };
+    std::vector<PlanPrices> sheet;
+    for (const Id<Plan> plan : plansOf(book, set)) {
+        if (book.isOpen(plan))
+            sheet.push_back(planPrices(book, plan, planFor));
+    }
+    return sheet;
+}
+
+std::optional<Money> lotPrice(const PlanPrices& prices, const Selection& selection) {
+    const auto column
+        = std::ranges::find(prices.columns, selection.elevation, &PlanPrices::Column::elevation);
+    if (column == prices.columns.end())
+        return std::nullopt;
+    Money price = column->price;
+    for (const Id<Variant> id : selection.options) {
+        const auto option = std::ranges::find(prices.options, id, &PlanPrices::Option::option);
+        if (option == prices.options.end())
+            return std::nullopt;
+        price += option->changes[static_cast<std::size_t>(column - prices.columns.begin())];
+    }
+    return price;
+}
+
+} // namespace miterbook

@@ -1,0 +1,107 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "papers/job_papers.h"
+
+#include "job/price_sheet.h"
+#include "papers/cells.h"
+#include "papers/heading.h"
+#include "papers/incomplete.h"
+#include "papers/plain_text.h"
+
+namespace miterbook {
+
+namespace {
+
+const PlanSet* setOf(const PaperJob& job) {
+    const Plan* plan = job.book.plan(job.plan);
+    return plan ? job.book.jobs.of<PlanSet>().find(plan->set) : nullptr;
+}
+
+/// `+$1,204.00`, `-$80.00`.
+Cell changeCell(Money change, std::string_view symbol) {
+    Cell cell = moneyCell(change, symbol);
+    if (change > Money())
+        cell.text.insert(0, "+");
+    return cell;
+}
+
+std::string titleOf(const PlanPrices& prices) {
+    const std::string name = oneLine(prices.name);
+    return prices.floorArea == 0 ? name
+                                 : name + ", " + std::to_string(prices.floorArea) + " sq ft";
+}
+
+/// A column for the plan as drawn and each elevation; a row for the price and each option.
+PaperTable tableOf(const PlanPrices& prices, std::string_view symbol) {
+    PaperTable table;
+    table.title = titleOf(prices);
+    table.columns.push_back({"", PaperColumn::Align::left, 30});
+    PaperTable::Row price{PaperTable::Kind::plain, {Cell::of("Plan price")}};
+    for (const PlanPrices::Column& column : prices.columns) {
+        const std::string name = oneLine(column.name);
+        table.columns.push_back(
+            {column.elevation ? "Elevation " + name : name, PaperColumn::Align::right, 14});
+        price.cells.push_back(moneyCell(column.price, symbol));
+    }
+    table.rows.push_back(std::move(price));
+    for (const PlanPrices::Option& option : prices.options) {
+        PaperTable::Row row{PaperTable::Kind::plain, {Cell::of(oneLine(option.name))}};
+        for (const Money change : option.changes)
+            row.cells.push_back(changeCell(change, symbol));
+        table.rows.push_back(std::move(row));
+    }
+    return table;
+}
+
+void addFacts(Paper& paper, const PaperJob& job) {
+    addBuilder(paper, job, true);
+    if (const PlanSet* set = setOf(job)) {
+        addFact(paper, "Plan set", set->name);
+        addFact(paper, "Community", set->community);
+    }
+    addDate(paper, job, "Date", job.date);
+    const int days = job.book.prices.terms().validDays;
+    if (days > 0 && job.date.ok())
+        addDate(paper, job, "Valid until", addDays(job.date, days));
+}
+
+std::vector<std::string> problemsOf(const std::vector<PlanPrices>& sheet) {
+    std::vector<std::string> problems;
+    for (const PlanPrices& prices : sheet) {
+        for (const std::string& problem : prices.problems)
+            problems.push_back(oneLine(prices.name) + ": " + problem);
+    }
+    if (sheet.empty())
+        problems.emplace_back("There is no plan to price in this set.");
+    return problems;
+}
+
+} // namespace
+
+Paper priceSheetPaper(const PaperJob& job, const JobFigures&) {
+    const Terms& terms = job.book.prices.terms();
+    const std::string& symbol = job.book.prices.shop().currency;
+    const PlanSet* set = setOf(job);
+    StickMemory memory;
+    const std::vector<PlanPrices> sheet = set
+        ? priceSheet(job.book, set->id, memory, Effort::thorough)
+        : std::vector<PlanPrices>();
+    Paper paper = beginPaper("price-sheet", "Plan price sheet", job);
+    if (set) {
+        paper.footer = joined({paper.title, oneLine(set->name),
+                                  formatDate(job.date, job.book.prices.shop().monthFirst)},
+            "  ·  ");
+    }
+    addFacts(paper, job);
+    addIncomplete(paper, job, {}, problemsOf(sheet));
+    for (const PlanPrices& prices : sheet)
+        paper.blocks.emplace_back(tableOf(prices, symbol));
+    addSection(paper, "How to read it", Paragraph::Style::body,
+        {"The price of a lot is the plan price under its elevation and, from the same column, what "
+         "each of its options adds or takes off."});
+    addSection(paper, "Included", Paragraph::Style::list, typedLines(terms.inclusions));
+    addSection(paper, "Not included", Paragraph::Style::list, typedLines(terms.exclusions));
+    addSection(paper, "Payment", Paragraph::Style::body, typedLines(terms.paymentTerms));
+    return paper;
+}
+
+} // namespace miterbook
