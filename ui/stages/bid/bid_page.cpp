@@ -6,6 +6,7 @@
 #include "desk/figure_desk.h"
 #include "stages/bid/bid_rows.h"
 #include "stages/bid/bid_setup_form.h"
+#include "stages/bid/risk_panel.h"
 #include "figures/figure_cells.h"
 #include "figures/figure_view.h"
 #include "widgets/plain_text.h"
@@ -96,8 +97,10 @@ QWidget* BidPage::tables() {
         {tr("Piece of work"), tr("Task"), tr("Conditions"), tr("Quantity"), tr("Unit"),
             tr("Minutes each"), tr("Factor"), tr("Hours"), tr("Labour"), tr("Piece price")},
         this);
+    m_risk = new RiskPanel(m_desk, this);
     tabs->addTab(m_works, tr("By piece of work"));
     tabs->addTab(m_lines, tr("Hours line by line"));
+    tabs->addTab(m_risk, tr("Risk"));
     return tabs;
 }
 
@@ -110,6 +113,7 @@ void BidPage::refresh() {
     refreshSummary();
     m_works->setRows(workRows(figures, m_desk.book().prices));
     m_lines->setRows(lineRows(figures, m_desk.book().prices));
+    m_risk->showFigures(figures);
 }
 
 void BidPage::refreshSummary() {

@@ -13,6 +13,7 @@ class BidSetupForm;
 class Desk;
 class FigureDesk;
 class FigureView;
+class RiskPanel;
 
 /// The bid: how it is priced on the left, what comes of it on the right.
 class BidPage : public QWidget {
@@ -37,6 +38,7 @@ private:
     QLabel* m_notes;
     FigureView* m_works;
     FigureView* m_lines;
+    RiskPanel* m_risk;
 };
 
 } // namespace miterbook
