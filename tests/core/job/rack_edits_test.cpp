@@ -31,6 +31,10 @@ protected:
         offcut.length = Length::inches(70);
         offcut.count = 2;
         book.prices.of<Offcut>().put(offcut);
+        Practice practice;
+        practice.id = Id<Practice>(1);
+        practice.keepOffcut = Length::inches(10);
+        book.prices.of<Practice>().put(practice);
     }
 
     JobFigures figures() const { return figuresFor(book, aspen, {}, Effort::quick); }
@@ -145,16 +149,32 @@ TEST_F(RackTest, ARemainderComesOutAgainWhenItsStickIsToBeCutFurther) {
     EXPECT_FALSE(sheet().stick(racked->number)->racked);
 }
 
-TEST_F(RackTest, ASpoiledPieceIsNotCutFromWhatLiesInTheRackUnlessItIsTakenFromThere) {
+TEST_F(RackTest, ASpoiledPieceTakesItsRemainderOutOfTheRackAgain) {
+    book.prices.of<Offcut>().erase(Id<Offcut>(22));
+    Opening narrow = *findRow(book, Id<Opening>(44));
+    narrow.width = Length::inches(24); // its head comes out of a remainder
+    apply(book, putEdit(book, "Revise", narrow));
     tick(everything());
     apply(book, putAwayEdit(book, ids, aspen, sheet()));
-    // The shortest piece fits a remainder that was put away: it now comes as an offcut of the rack.
-    const SawSheet now = sheet();
-    const std::size_t spoiled = now.stops.back().pieces.front();
+    const auto stored = [&] {
+        int count = 0;
+        for (const auto& [id, offcut] : book.prices.of<Offcut>())
+            count += offcut.count;
+        return count;
+    };
+    const int before = stored();
+    ASSERT_GT(before, 0);
+    const std::size_t spoiled = sheet().stops.back().pieces.front();
     tick({spoiled}, PieceState::spoiled);
     const SheetPiece again = sheet().pieces[spoiled];
     ASSERT_GT(again.stick, 0);
     EXPECT_FALSE(sheet().stick(again.stick)->racked);
+    EXPECT_TRUE(sheet().stick(again.stick)->fromRack);
+    EXPECT_EQ(stored(), before) << "it is not begun yet";
+    const JobFigures figured = figures();
+    tick({spoiled});
+    EXPECT_EQ(stored(), before - 1);
+    EXPECT_EQ(figures().buy, figured.buy);
 }
 
 TEST_F(RackTest, WhatAnotherHouseHasCutUpIsNotCountedOn) {
