@@ -134,6 +134,14 @@ Result<void> checkCutPiece(const CutPiece& piece) {
         .result();
 }
 
+Result<void> checkRackMove(const RackMove& move) {
+    return Checks()
+        .require(move.stick >= 1, "What goes into the rack or out of it is a stick of the sheet.")
+        .require(move.length > Length() && move.length <= longestSensible,
+            "An offcut has a length.")
+        .result();
+}
+
 Result<void> checkSawTest(const SawTest& test) {
     const Length off = test.set > test.measured ? test.set - test.measured
                                                 : test.measured - test.set;

@@ -5,6 +5,7 @@
 #include "cut/bench.h"
 #include "cut/cut_piece.h"
 #include "cut/measure.h"
+#include "cut/rack_move.h"
 #include "cut/saw_test.h"
 
 namespace miterbook {
@@ -14,6 +15,7 @@ namespace miterbook {
 Result<void> checkBench(const Bench& bench);
 Result<void> checkMeasure(const Measure& measure);
 Result<void> checkCutPiece(const CutPiece& piece);
+Result<void> checkRackMove(const RackMove& move);
 Result<void> checkSawTest(const SawTest& test);
 
 } // namespace miterbook

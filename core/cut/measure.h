@@ -17,7 +17,7 @@ struct Measure {
     Id<Plan> plan; ///< a house's own copy
     Id<Opening> opening;
     int unit = 1;     ///< which of the openings alike that the plan counts in one row, from 1
-    int position = 0; ///< in walking order
+    int position = 0; ///< place in walking order (see OpeningUnit::place); 0: as the plan has it
     Length widthTop;
     Length widthMiddle;
     Length widthBottom;

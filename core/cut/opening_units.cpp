@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cut/opening_units.h"
 
-#include "cut/measured_opening.h"
-
 #include <algorithm>
 #include <map>
 #include <tuple>
@@ -32,15 +30,21 @@ std::vector<OpeningUnit> openingUnits(
     for (const auto& [id, measure] : measures)
         byOpening.emplace(std::pair(measure.opening, measure.unit), &measure);
     std::vector<OpeningUnit> units;
+    std::map<Id<Level>, int> counts;
     for (Opening opening : whole.openings) {
         opening.level = levelOf(opening, whole);
         if ((level && opening.level != level) || opening.sidesCased <= 0)
             continue;
         for (int unit = 1; unit <= opening.count; ++unit) {
             const auto it = byOpening.find({opening.id, unit});
-            OpeningUnit made{opening, unit, unitName(markOf(opening), unit, opening.count), {}};
+            OpeningUnit made;
+            made.opening = opening;
+            made.unit = unit;
+            made.name = unitName(markOf(opening), unit, opening.count);
             if (it != byOpening.end())
                 made.measure = *it->second;
+            const int asPlanned = ++counts[opening.level] * placeStep;
+            made.place = made.measure.position > 0 ? made.measure.position : asPlanned;
             made.measure.opening = opening.id;
             made.measure.unit = unit;
             units.push_back(std::move(made));
@@ -49,14 +53,31 @@ std::vector<OpeningUnit> openingUnits(
     const auto levelAt = [&](Id<Level> id) {
         return std::ranges::find(whole.levels, id, &Level::id) - whole.levels.begin();
     };
-    const auto placeOf = [](const OpeningUnit& unit) {
-        return unit.measure.position > 0 ? unit.measure.position : 1'000'000;
-    };
     std::ranges::stable_sort(units, [&](const OpeningUnit& a, const OpeningUnit& b) {
-        return std::tuple(levelAt(a.opening.level), placeOf(a))
-            < std::tuple(levelAt(b.opening.level), placeOf(b));
+        return std::tuple(levelAt(a.opening.level), a.place)
+            < std::tuple(levelAt(b.opening.level), b.place);
     });
+    counts.clear();
+    for (OpeningUnit& unit : units)
+        unit.number = ++counts[unit.opening.level];
     return units;
+}
+
+int placeFor(const std::vector<OpeningUnit>& units, const OpeningUnit& unit, int number) {
+    std::vector<int> places{0};
+    for (const OpeningUnit& each : units) {
+        if (each.opening.level == unit.opening.level)
+            places.push_back(each.place);
+    }
+    const int count = static_cast<int>(places.size()) - 1;
+    const int wanted = std::clamp(number, 1, std::max(count, 1));
+    if (count == 0 || wanted == unit.number)
+        return unit.place;
+    places.push_back(places.back() + 3 * placeStep);
+    // A third of the way, so that one that moves up and one that moves down meet in order.
+    const auto at = static_cast<std::size_t>(wanted);
+    return wanted < unit.number ? places[at] - (places[at] - places[at - 1]) / 3
+                                : places[at] + (places[at + 1] - places[at]) / 3;
 }
 
 } // namespace miterbook

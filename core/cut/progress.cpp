@@ -140,13 +140,44 @@ Result<std::vector<std::size_t>> piecesCalled(const SawSheet& sheet, std::string
     return found;
 }
 
+Result<TypedTick> typedTick(const SawSheet& sheet, std::string_view typed) {
+    TypedTick tick;
+    std::string_view name = trimmed(typed);
+    const std::string said = lowered(name);
+    for (const PieceState state :
+        {PieceState::cut, PieceState::assembled, PieceState::hung, PieceState::spoiled}) {
+        const std::string ending = " " + std::string(word(state));
+        if (said.ends_with(ending)) {
+            tick.state = state;
+            name.remove_suffix(ending.size());
+            break;
+        }
+    }
+    auto pieces = piecesCalled(sheet, name);
+    if (!pieces)
+        return pieces.error();
+    tick.pieces = tickable(sheet, std::move(*pieces), tick.state);
+    return tick;
+}
+
+std::vector<std::size_t> tickable(
+    const SawSheet& sheet, std::vector<std::size_t> pieces, PieceState state) {
+    std::erase_if(pieces, [&](std::size_t at) {
+        const PieceState present = sheet.pieces[at].state;
+        return state == PieceState::spoiled ? present == PieceState::listed
+            : state == PieceState::cut      ? present > PieceState::cut
+                                            : false;
+    });
+    return pieces;
+}
+
 std::vector<Drop> dropsOf(const SawSheet& sheet, Length keep) {
     std::vector<Drop> drops;
     for (const SheetStick& stick : sheet.sticks) {
         const bool cut = std::ranges::all_of(
             stick.pieces, [&](std::size_t at) { return sheet.pieces[at].isCut(); });
         const bool used = !stick.pieces.empty() || stick.gone > Length();
-        if (cut && used && stick.left >= keep && stick.left > Length())
+        if (cut && used && !stick.racked && stick.left >= keep && stick.left > Length())
             drops.push_back({stick.number, stick.profile, stick.left});
     }
     return drops;

@@ -37,6 +37,18 @@ std::optional<PieceState> stateOf(const SawSheet& sheet, std::int64_t source, in
 /// opening or room by name. Error: a sentence when nothing on the sheet is called so.
 Result<std::vector<std::size_t>> piecesCalled(const SawSheet& sheet, std::string_view typed);
 
+/// What is typed from a paper: a name, and how far it is. "12" and "W4" are cut, "W4 hung" is hung.
+struct TypedTick {
+    std::vector<std::size_t> pieces;
+    PieceState state = PieceState::cut;
+};
+Result<TypedTick> typedTick(const SawSheet& sheet, std::string_view typed);
+
+/// Of pieces those that a tick may bring to a state: only what was cut can be spoiled, and what is
+/// made up is not cut anew.
+std::vector<std::size_t> tickable(
+    const SawSheet& sheet, std::vector<std::size_t> pieces, PieceState state);
+
 /// Remainders worth keeping: of sticks of which everything is cut, at least `keep` long.
 struct Drop {
     int stick = 0;

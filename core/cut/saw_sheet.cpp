@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
 
 namespace miterbook {
 
@@ -63,17 +64,59 @@ int highestStop(const Table<CutPiece>& kept) {
     return highest;
 }
 
+/// Sticks of the rack that somebody else has cut up since the sheet was listed: what was to come out
+/// of them is given other sticks.
+void letGoOfGoneOffcuts(std::vector<SheetPiece>& pieces, const SawJob& job) {
+    using Kind = std::pair<Id<Profile>, Length>;
+    struct Held {
+        Kind kind;
+        bool begun = false;
+    };
+    std::map<Kind, int> there;
+    for (const StickOnHand& stick : job.sticks) {
+        if (stick.fromRack)
+            there[{stick.profile, stick.length}] += stick.count;
+    }
+    std::map<int, Held> held;
+    for (const auto& [id, row] : job.kept) {
+        if (row.fromRack && row.stick != 0) {
+            Held& stick = held[row.stick];
+            stick.kind = {row.profile, row.stickLength};
+            stick.begun = stick.begun || row.state != PieceState::listed;
+        }
+    }
+    for (const auto& [number, stick] : held)
+        there[stick.kind] -= stick.begun ? 1 : 0;
+    std::erase_if(held, [&](const auto& entry) {
+        return entry.second.begun || there[entry.second.kind]-- > 0;
+    });
+    for (SheetPiece& piece : pieces) {
+        if (piece.stick != 0 && held.contains(piece.stick)) {
+            piece.stick = 0;
+            piece.kept = false;
+        }
+    }
+}
+
+bool leans(const PieceEnd& end) {
+    return end.cut == EndCut::miter || end.cut == EndCut::splice;
+}
+
 /// For each stop, which sticks are in the hand and what they have left afterwards.
 class StickWalk {
 public:
     StickWalk(const SawSheet& sheet, const Practice& practice)
-        : m_sheet(sheet)
-        , m_practice(practice) {
+        : m_sheet(sheet) {
+        std::set<Id<Profile>> mitered;
+        for (const SheetPiece& piece : sheet.pieces) {
+            if (leans(piece.piece.left) || leans(piece.piece.right))
+                mitered.insert(piece.piece.profile);
+        }
         for (const SheetStick& stick : sheet.sticks) {
             Hand& hand = m_hands[stick.number];
             hand.left = stick.length - std::max(practice.endTrim, Length()) - stick.gone;
             hand.begun = stick.gone > Length();
-            hand.kerf = kerfOf(stick);
+            hand.kerf = kerfTaken(practice.kerf, mitered.contains(stick.profile));
         }
     }
 
@@ -105,22 +148,7 @@ private:
         bool begun = false;
     };
 
-    /// What the stick's own sum was made with.
-    Length kerfOf(const SheetStick& stick) const {
-        bool mitered = false;
-        for (const SheetPiece& piece : m_sheet.pieces) {
-            const auto slanted = [](const PieceEnd& end) {
-                return end.cut == EndCut::miter || end.cut == EndCut::splice;
-            };
-            mitered = mitered
-                || (piece.piece.profile == stick.profile
-                    && (slanted(piece.piece.left) || slanted(piece.piece.right)));
-        }
-        return kerfTaken(m_practice.kerf, mitered);
-    }
-
     const SawSheet& m_sheet;
-    const Practice& m_practice;
     std::map<int, Hand> m_hands;
 };
 
@@ -155,6 +183,7 @@ SawSheet sawSheet(const SawJob& job) {
         const auto row = rows.find(piece.key);
         sheet.pieces.push_back(onSheet(piece, row == rows.end() ? nullptr : row->second, job));
     }
+    letGoOfGoneOffcuts(sheet.pieces, job);
     giveStops(sheet.pieces, job, highestStop(job.kept));
     const std::vector<SheetStick> given = giveSticks(sheet.pieces, job);
     sheet.stops = stopsOf(sheet.pieces, job.whole);

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "cut/cut_piece.h"
+#include "cut/rack_move.h"
 #include "cut/saw_pieces.h"
 #include "cut/saw_supply.h"
 
@@ -62,6 +63,7 @@ struct SheetStick {
     std::vector<std::size_t> pieces;
     Length gone; ///< taken, kerf included, by spoiled pieces and by what is off the plan
     Length left; ///< when all its pieces are cut
+    bool racked = false; ///< what is left lies in the rack
 
     bool operator==(const SheetStick&) const = default;
 };
@@ -87,6 +89,7 @@ struct SawJob {
     const std::vector<SawPiece>& pieces;
     const std::vector<StickOnHand>& sticks;
     const Table<CutPiece>& kept;
+    const Table<RackMove>& moves;
 };
 
 /// Makes the saw sheet. Pieces whose numbers are kept and that are still wanted as they were keep

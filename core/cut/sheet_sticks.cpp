@@ -53,7 +53,7 @@ public:
 
     /// What a begun stick has left; drops cost less than sticks, so that they go first.
     void addDrop(const SheetStick& stick) {
-        if (m_lots.empty() || stick.left.nm() < m_problem.pieces.back().length)
+        if (m_lots.empty() || stick.racked || stick.left.nm() < m_problem.pieces.back().length)
             return;
         addKind({stick.left.nm() + m_problem.trim, priceOf(stick.left, true), 1});
         m_kinds.push_back({stick.number, stick.length, stick.fromRack, {}});
@@ -218,7 +218,7 @@ static std::vector<SheetStick> numbered(std::vector<SheetPiece>& pieces, const S
         const int number = stick.number != 0 ? stick.number : ++last;
         for (const std::size_t at : stick.pieces)
             pieces[at].stick = number;
-        sticks.push_back({number, profile, stick.length, stick.fromRack, {}, {}, {}});
+        sticks.push_back({number, profile, stick.length, stick.fromRack, {}, {}, {}, false});
     }
     return sticks;
 }
@@ -278,7 +278,13 @@ std::vector<SheetStick> sticksOf(const std::vector<SheetPiece>& pieces,
             return pieces[a].longPoint > pieces[b].longPoint;
         });
     }
-    return taker.sticks();
+    std::vector<SheetStick> sticks = taker.sticks();
+    for (const auto& [id, move] : job.moves) {
+        const auto it = std::ranges::find(sticks, move.stick, &SheetStick::number);
+        if (it != sticks.end())
+            it->racked = it->racked || move.put;
+    }
+    return sticks;
 }
 
 std::vector<std::string> shortages(const std::vector<SheetPiece>& pieces, const PriceBook& prices) {

@@ -20,6 +20,9 @@ namespace miterbook {
 
 namespace {
 
+/// A file without numbers tells the order by its rows, which come before openings it does not name.
+constexpr int fileStep = placeStep / 100;
+
 enum class MeasureColumn {
     none,
     opening,
@@ -164,8 +167,12 @@ public:
                 return;
             }
         }
+        const bool isEmpty = readingsIn(measure) == 0 && measure.proud == Length()
+            && measure.note.empty();
+        if (isEmpty && !measure.id)
+            return; // a line of the sheet that was not filled in
         if (measure.position == 0)
-            measure.position = static_cast<int>(m_reading.rows.size()) + 1;
+            measure.position = (static_cast<int>(m_reading.rows.size()) + 1) * fileStep;
         m_reading.rows.push_back(std::move(measure));
     }
 
@@ -190,7 +197,7 @@ private:
             const auto number = parseWhole(cell, "The number of an opening", 1, 100'000);
             if (!number)
                 return number.error();
-            measure.position = *number;
+            measure.position = *number * placeStep;
             return {};
         }
         const auto length = column == MeasureColumn::jamb ? signedLength(cell, m_unit)

@@ -30,9 +30,10 @@ CutFigures cutFiguresFor(const Book& book, const JobFigures& figures) {
     cut.units = openingUnits(figures.whole, rows.of<Measure>());
     const std::vector<SawPiece> pieces = sawPieces(
         figures.whole, figures.takeoff, book.prices, rows.of<Measure>());
-    const std::vector<StickOnHand> sticks = sticksOnHand(figures.buy, book.prices);
-    cut.sheet = sawSheet(
-        {figures.whole, book.prices, book.bench(), pieces, sticks, rows.of<CutPiece>()});
+    const std::vector<StickOnHand> sticks = sticksOnHand(
+        figures.buy, book.prices, rows.of<RackMove>());
+    cut.sheet = sawSheet({figures.whole, book.prices, book.bench(), pieces, sticks,
+        rows.of<CutPiece>(), rows.of<RackMove>()});
     addTests(cut, rows.of<SawTest>());
     return cut;
 }
@@ -50,7 +51,7 @@ BatchSavings savingsOn(const CutFigures& figures, const Bench& bench, Id<Level> 
     for (const OpeningUnit& unit : figures.units) {
         constexpr int leastReadings = 2; // a width and a height, before anything is entered
         if (!level || unit.opening.level == level)
-            readings += unit.measure.id ? readingsIn(unit.measure) : leastReadings;
+            readings += unit.isMeasured() ? readingsIn(unit.measure) : leastReadings;
     }
     return batchSavings(
         pieces, settings, readings, bench.stopMove.toDouble(), bench.tapePull.toDouble());

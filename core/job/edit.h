@@ -15,7 +15,7 @@ namespace miterbook {
 using AnyRow = std::variant<Shop, Practice, Terms, Builder, Profile, Stick, Offcut, Part, Consumable,
     LabourRate, Factor, PiecePrice, CrewMember, Burden, HeaderName, PlanSet, Plan, House, BidSetup,
     Variant, Swap, Level, Room, Opening, Closet, Stair, WallTreatment, OtherWork,
-    Bench, Measure, CutPiece, SawTest,
+    Bench, Measure, CutPiece, SawTest, RackMove,
     TimeEntry, Timer, WeekApproval, PayTerms, CrewPay, PieceRate, SoldWork, SoldTask>;
 
 /// One row before and after. No before: the row is new. No after: it is removed. Where both are
@@ -63,6 +63,8 @@ public:
     template <class Row>
     EditBuilder& remove(Id<Row> id);
     Edit take() { return std::move(m_edit); }
+    /// As it is before the edit.
+    const Book& book() const { return m_book; }
 
 private:
     /// Takes in that `row` shall be, or shall be removed, where the book holds `before`. Out of line:

@@ -1,12 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "job/figures.h"
 
+#include "cut/saw_supply.h"
+
 namespace miterbook {
 
 JobFigures figuresFor(const Book& book, Id<Plan> plan, const Selection& selection, Effort effort,
     const std::function<bool()>& stop) {
+    const PriceBook prices = pricesFor(book, plan);
     return figuresFor(book, plan, selection, [&](const StickNeed& need) {
-        return planSticks(need, book.prices, effort, stop);
+        return planSticks(need, prices, effort, stop);
     });
 }
 
@@ -25,6 +28,10 @@ JobFigures figuresFor(const Book& book, Id<Plan> plan, const Selection& selectio
         sticks.push_back(planFor(need));
     reprice(figures, book, std::move(sticks));
     return figures;
+}
+
+PriceBook pricesFor(const Book& book, Id<Plan> plan) {
+    return withOwnRack(book.prices, book.sheet(plan).of<RackMove>());
 }
 
 void reprice(JobFigures& figures, const Book& book, std::vector<StickPlan> sticks) {

@@ -30,6 +30,10 @@ JobFigures figuresFor(const Book& book, Id<Plan> plan, const Selection& selectio
 JobFigures figuresFor(const Book& book, Id<Plan> plan, const Selection& selection,
     const std::function<StickPlan(const StickNeed&)>& planFor);
 
+/// The shop's prices as the figures of a plan see them: with the rack as it was for the house before
+/// it took offcuts from there and put its own there.
+PriceBook pricesFor(const Book& book, Id<Plan> plan);
+
 /// The same figures with other stick plans: the estimate and buy list follow.
 void reprice(JobFigures& figures, const Book& book, std::vector<StickPlan> sticks);
 

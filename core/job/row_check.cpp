@@ -113,6 +113,10 @@ Result<void> checkOne(const Book&, const SawTest& test) {
     return checkSawTest(test);
 }
 
+Result<void> checkOne(const Book&, const RackMove& move) {
+    return checkRackMove(move);
+}
+
 Result<void> checkOne(const Book&, const TimeEntry& entry) {
     return checkEntry(entry);
 }

@@ -34,6 +34,49 @@ std::pair<PieceEnd, PieceEnd> endsOf(const SheetStop& stop) {
     return {stop.left, stop.right};
 }
 
+/// A name and the number at its end; -1 where it ends in none.
+struct NumberedName {
+    std::string_view stem;
+    long number = -1;
+
+    bool follows(const NumberedName& other) const {
+        return number > 0 && stem == other.stem && number == other.number + 1;
+    }
+};
+
+NumberedName numbered(std::string_view name) {
+    constexpr std::size_t most = 9; // digits
+    std::size_t digits = 0;
+    while (digits < std::min(name.size(), most) && name[name.size() - 1 - digits] >= '0'
+        && name[name.size() - 1 - digits] <= '9')
+        ++digits;
+    NumberedName split{name.substr(0, name.size() - digits)};
+    if (digits > 0 && name[name.size() - digits] != '0')
+        split.number = std::stol(std::string(name.substr(name.size() - digits)));
+    return split;
+}
+
+/// Two in a row are said one by one: "1–2" saves nothing and reads as a size.
+template <class Say>
+void addRange(std::vector<std::string>& parts, std::size_t from, std::size_t to, Say say) {
+    if (to - from >= 2) {
+        parts.push_back(say(from) + "–" + say(to));
+        return;
+    }
+    for (std::size_t at = from; at <= to; ++at)
+        parts.push_back(say(at));
+}
+
+/// "2 each of W1, W4 (reveals +1/64)".
+std::string groupText(
+    const std::vector<std::string>& names, int count, const std::string& error) {
+    std::string text = nameRanges(names);
+    if (count > 1)
+        text = names.size() > 1 ? std::to_string(count) + " each of " + text
+                                : text + " ×" + std::to_string(count);
+    return error.empty() ? text : text + " (reveals " + error + ")";
+}
+
 } // namespace
 
 LengthStyle sawStyle(const Shop& shop) {
@@ -85,43 +128,76 @@ std::string signedLength(Length length, LengthStyle style) {
     return (length < Length() ? "" : "+") + formatLength(length, style);
 }
 
+std::string numberRanges(std::vector<int> numbers) {
+    std::ranges::sort(numbers);
+    numbers.erase(std::ranges::unique(numbers).begin(), numbers.end());
+    std::vector<std::string> parts;
+    for (std::size_t from = 0; from < numbers.size();) {
+        std::size_t to = from;
+        while (to + 1 < numbers.size() && numbers[to + 1] == numbers[to] + 1)
+            ++to;
+        addRange(parts, from, to, [&](std::size_t at) { return std::to_string(numbers[at]); });
+        from = to + 1;
+    }
+    return joined(parts);
+}
+
+std::string nameRanges(const std::vector<std::string>& names) {
+    std::vector<NumberedName> split;
+    for (const std::string& name : names)
+        split.push_back(numbered(name));
+    std::vector<std::string> parts;
+    for (std::size_t from = 0; from < names.size();) {
+        std::size_t to = from;
+        while (to + 1 < names.size() && split[to + 1].follows(split[to]))
+            ++to;
+        addRange(parts, from, to, [&](std::size_t at) { return oneLine(names[at]); });
+        from = to + 1;
+    }
+    return joined(parts);
+}
+
 std::string servedText(const SawSheet& sheet, const SheetStop& stop, LengthStyle style) {
     struct Served {
+        std::string name;
         int count = 0;
-        Length error;
+        std::string error;
     };
-    std::vector<std::pair<std::string, Served>> served;
+    std::vector<Served> served;
     for (const std::size_t at : stop.pieces) {
         const SheetPiece& piece = sheet.pieces[at];
         const std::string& name = piece.piece.source.name;
-        auto it = std::ranges::find(served, name, &std::pair<std::string, Served>::first);
+        auto it = std::ranges::find(served, name, &Served::name);
         if (it == served.end())
-            it = served.insert(served.end(), {name, {}});
-        ++it->second.count;
-        it->second.error = revealError(piece.piece.shortPoint, piece.shortPoint);
+            it = served.insert(served.end(), {name, 0, {}});
+        ++it->count;
+        it->error = fineText(revealError(piece.piece.shortPoint, piece.shortPoint), style);
+    }
+    using Kind = std::pair<int, std::string>; // how many each, and the reveals' error
+    std::vector<std::pair<Kind, std::vector<std::string>>> groups;
+    for (const Served& each : served) {
+        const Kind kind(each.count, each.error);
+        auto it = std::ranges::find(groups, kind, [](const auto& group) { return group.first; });
+        if (it == groups.end())
+            it = groups.insert(groups.end(), {kind, {}});
+        it->second.push_back(each.name);
     }
     std::vector<std::string> texts;
-    for (const auto& [name, what] : served) {
-        std::string text = oneLine(name);
-        if (what.count > 1)
-            text += " ×" + std::to_string(what.count);
-        if (const std::string error = fineText(what.error, style); !error.empty())
-            text += " (" + error + ")";
-        texts.push_back(std::move(text));
-    }
-    return joined(texts);
+    for (const auto& [kind, names] : groups)
+        texts.push_back(groupText(names, kind.first, kind.second));
+    return joined(texts, "; ");
 }
 
 std::string sticksText(const SheetStop& stop) {
-    std::vector<std::string> up;
-    std::vector<std::string> rack;
+    std::vector<int> up;
+    std::vector<int> rack;
     for (const StickUse& use : stop.sticks)
-        (use.takenUp ? up : rack).push_back(std::to_string(use.stick));
+        (use.takenUp ? up : rack).push_back(use.stick);
     std::vector<std::string> parts;
     if (!up.empty())
-        parts.push_back("up " + joined(up));
+        parts.push_back("take up " + numberRanges(std::move(up)));
     if (!rack.empty())
-        parts.push_back("on " + joined(rack));
+        parts.push_back("go on with " + numberRanges(std::move(rack)));
     return joined(parts, "; ");
 }
 

@@ -19,9 +19,13 @@ std::string endsText(const SheetStop& stop);
 std::string angleText(const SheetStop& stop);
 /// Degrees to a tenth, without a zero at the end.
 std::string degreesText(double degrees);
-/// "W1 ×2, W4 ×2 (+1/64)": what is served, with what each reveal is moved by where it is.
+/// "1–22, 30": numbers in order, three and more that follow each other as a range.
+std::string numberRanges(std::vector<int> numbers);
+/// "W1–W5, D2": the same for names that end in a number, in the order given.
+std::string nameRanges(const std::vector<std::string>& names);
+/// "2 each of W1–W5; W9 ×2 (reveals +1/64)": what is served, with what each reveal is moved by.
 std::string servedText(const SawSheet& sheet, const SheetStop& stop, LengthStyle style);
-/// "up 3, 4; on 1": sticks to take up, and those that wait in the rack to go on with.
+/// "take up 3–9; go on with 1": sticks to begin, and those begun at a longer stop.
 std::string sticksText(const SheetStop& stop);
 /// A warning for a stop: past the saw's swing, or pieces too short for safe hands; else empty.
 std::string stopWarning(const SawSheet& sheet, const SheetStop& stop, const Practice& practice,

@@ -27,11 +27,11 @@ PaperTable measureTable(const std::string& title, LengthStyle style) {
     return table;
 }
 
-PaperTable::Row measureRow(int number, const OpeningUnit& unit, LengthStyle style) {
+PaperTable::Row measureRow(const OpeningUnit& unit, LengthStyle style) {
     const Measure& m = unit.measure;
     const Opening& opening = unit.opening;
     PaperTable::Row row;
-    row.cells = {countCell(number), Cell::of(oneLine(unit.name)),
+    row.cells = {countCell(unit.number), Cell::of(oneLine(unit.name)),
         Cell::of(formatLength(opening.width, style) + " x " + formatLength(opening.height, style))};
     for (const Length reading : {m.widthTop, m.widthMiddle, m.widthBottom, m.heightLeft,
              m.heightMiddle, m.heightRight, m.diagonalUp, m.diagonalDown, m.proud})
@@ -77,9 +77,9 @@ Paper measurePaper(const PaperJob& job, const JobFigures& figures) {
                 measureTable(level ? level->name : std::string("No level"), style));
         }
         shown.push_back(&unit);
-        measured += unit.measure.id ? 1 : 0;
+        measured += unit.isMeasured() ? 1 : 0;
         std::get<PaperTable>(paper.blocks.back())
-            .rows.push_back(measureRow(static_cast<int>(shown.size()), unit, style));
+            .rows.push_back(measureRow(unit, style));
     }
     if (shown.empty())
         paper.blocks.emplace_back(Paragraph{Paragraph::Style::body, {"No opening to measure."}});

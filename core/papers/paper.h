@@ -27,6 +27,8 @@ struct PaperColumn {
     int weight = 10;     ///< share of the width, against the other columns'
     bool once = false; ///< a text like the one above it, with all `once` columns left of it alike,
                        ///< is not printed again until the next page; CSV and JSON always say it
+    bool strong = false; ///< in larger type: what is read first
+    bool below = false;  ///< on a page it stands under its row, over the whole width
 
     bool operator==(const PaperColumn&) const = default;
 };

@@ -5,6 +5,7 @@
 #include "papers/plain_text.h"
 #include "takeoff/tally.h"
 
+#include <algorithm>
 #include <map>
 
 namespace miterbook {
@@ -32,19 +33,14 @@ public:
         return tables;
     }
 
-    /// What each stick that the level takes up has left after its last cut here.
+    /// What the sticks that the level takes up have left after their last cut here; sticks alike
+    /// in one row.
     PaperTable sticks() const {
         using enum PaperColumn::Align;
         PaperTable table;
         table.title = "Sticks";
-        table.columns = {{"No.", right, 8}, {"Profile", left, 34, true}, {"Length", right, 16},
-            {"First stop", right, 14}, {"Last stop", right, 14},
-            {lengthTitle("Then left", m_style), right, 18}};
-        struct Use {
-            int first = 0;
-            int last = 0;
-            Length left;
-        };
+        table.columns = {{"Profile", left, 28, true}, {"Length", left, 16}, {"Sticks", left, 26},
+            {"Stops", left, 16}, {lengthTitle("Then left", m_style), right, 18}};
         std::map<int, Use> uses;
         for (const SheetStop* stop : stopsOn(m_cut.sheet, m_job.level)) {
             for (const StickUse& use : stop->sticks) {
@@ -54,20 +50,51 @@ public:
                 sum.left = use.left;
             }
         }
+        std::vector<std::pair<Alike, std::vector<int>>> rows; // in order of their first stick
         for (const auto& [number, use] : uses) {
             const SheetStick* stick = m_cut.sheet.stick(number);
             if (!stick)
                 continue;
-            const std::string profile(m_job.book.prices.profileName(stick->profile));
-            table.rows.push_back({PaperTable::Kind::plain,
-                {countCell(number), Cell::of(oneLine(profile)),
-                    Cell::of(stickText(stick->length) + (stick->fromRack ? ", rack" : "")),
-                    countCell(use.first), countCell(use.last), lengthCell(use.left, m_style)}});
+            const Alike alike{stick->profile, stick->length, stick->fromRack, use};
+            auto row = std::ranges::find(rows, alike, [](const auto& each) { return each.first; });
+            if (row == rows.end())
+                row = rows.insert(rows.end(), {alike, {}});
+            row->second.push_back(number);
         }
+        for (const auto& [alike, numbers] : rows)
+            table.rows.push_back(stickRow(alike, numbers));
         return table;
     }
 
 private:
+    struct Use {
+        int first = 0; ///< stop
+        int last = 0;
+        Length left;
+
+        bool operator==(const Use&) const = default;
+    };
+    struct Alike {
+        Id<Profile> profile;
+        Length length;
+        bool fromRack = false;
+        Use use;
+
+        bool operator==(const Alike&) const = default;
+    };
+
+    PaperTable::Row stickRow(const Alike& alike, const std::vector<int>& numbers) const {
+        const std::string profile(m_job.book.prices.profileName(alike.profile));
+        const Use& use = alike.use;
+        std::string stops = std::to_string(use.first);
+        if (use.last != use.first)
+            stops += " to " + std::to_string(use.last);
+        return {PaperTable::Kind::plain,
+            {Cell::of(oneLine(profile)),
+                Cell::of(stickText(alike.length) + (alike.fromRack ? ", rack" : "")),
+                Cell::of(numberRanges(numbers)), Cell::of(stops), lengthCell(use.left, m_style)}};
+    }
+
     PaperTable table(const SheetStop& stop) const {
         using enum PaperColumn::Align;
         const PriceBook& prices = m_job.book.prices;
@@ -76,9 +103,13 @@ private:
         table.title = oneLine(prices.profileName(stop.profile));
         if (level && !m_job.level)
             table.title += ", " + oneLine(level->name);
-        table.columns = {{"No.", right, 6}, {lengthTitle("Set to", m_style), right, 14},
-            {"Second stop", right, 11}, {"Pieces", right, 10}, {"Ends", left, 18},
+        table.columns = {{"No.", right, 7}, {lengthTitle("Set to", m_style), right, 18},
+            {"Second stop", right, 14}, {"Pieces", right, 9}, {"Ends", left, 40},
             {"For", left, 29}, {"Sticks", left, 19}, {"Cut", centre, 7}};
+        for (const std::size_t number : {0U, 1U, 2U, 3U})
+            table.columns[number].strong = true;
+        for (const std::size_t text : {5U, 6U})
+            table.columns[text].below = true;
         return table;
     }
 
@@ -127,7 +158,7 @@ std::vector<std::string> warningsOf(const CutFigures& cut, const PaperJob& job, 
 int unmeasured(const CutFigures& cut, Id<Level> level) {
     int count = 0;
     for (const OpeningUnit& unit : cut.units)
-        count += (!level || unit.opening.level == level) && !unit.measure.id ? 1 : 0;
+        count += (!level || unit.opening.level == level) && !unit.isMeasured() ? 1 : 0;
     return count;
 }
 
@@ -160,10 +191,7 @@ Paper sawSheetPaper(const PaperJob& job, const JobFigures& figures) {
     else
         paper.blocks.emplace_back(Paragraph{Paragraph::Style::body,
             {"Settings are short points. Second stop: so much further for the miter at the other "
-             "end "
-             "of the same stick. In brackets: what each reveal is moved by. Sticks: take up, or go "
-             "on "
-             "with what waits in the rack."}});
+             "end of the same stick. In brackets: what each reveal is moved by."}});
     addSection(paper, "Look at", Paragraph::Style::list, warningsOf(cut, job, style));
     paper.blocks.emplace_back(dustCaution());
     paper.totals.emplace_back("stop settings", countCell(stops));

@@ -76,8 +76,9 @@ Paper sticksPaper(const PaperJob& job, const JobFigures& figures) {
     else
         paper.blocks.emplace_back(Paragraph{Paragraph::Style::body,
             {"Drawn to scale. In each piece its short point and what it is for; at the end what is "
-             "left. "
-             "✓: cut already."}});
+             "left. ✓: cut already."}});
+    if (count > 0)
+        paper.blocks.emplace_back(sawCaution());
     addSection(paper, "Look at", Paragraph::Style::list, sheet.problems);
     paper.totals.emplace_back("sticks", countCell(count));
     return paper;

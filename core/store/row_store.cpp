@@ -128,6 +128,7 @@ template class RowStore<Bench>;
 template class RowStore<Measure>;
 template class RowStore<CutPiece>;
 template class RowStore<SawTest>;
+template class RowStore<RackMove>;
 template class RowStore<TimeEntry>;
 template class RowStore<Timer>;
 template class RowStore<WeekApproval>;

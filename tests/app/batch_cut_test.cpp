@@ -58,9 +58,18 @@ TEST_F(BatchCut, BringsBackTheMeasureSheetThatItPrints) {
     ASSERT_EQ(runBatch({"print", "measure", m_book, "--house", "Lot 14", "--csv", csv}).status, 0);
     const BatchRun brought = runBatch({"bring", m_book, "--house", "Lot 14", "--measures", csv});
     EXPECT_EQ(brought.status, 0) << brought.err << brought.out;
-    const auto totals = paper("measure")["totals"];
-    EXPECT_GT(totals["measured"], 0);
-    EXPECT_EQ(totals["measured"], totals["openings"]);
+    EXPECT_EQ(paper("measure")["totals"]["measured"], 0) << "nothing was filled in";
+    const std::string name = paper("measure")["tables"][0]["rows"][1][1];
+    const std::string filled = write("filled.csv",
+        QByteArray::fromStdString("opening,width,height,diagonal up\n" + name + ",31 1/2,44,54\n"));
+    ASSERT_EQ(
+        runBatch({"bring", m_book, "--house", "Lot 14", "--measures", filled}).status, 0);
+    const nlohmann::json sheet = paper("measure");
+    EXPECT_EQ(sheet["totals"]["measured"], 1);
+    EXPECT_EQ(sheet["tables"][0]["rows"][0][1], name) << "the file's order is the order walked";
+    ASSERT_EQ(runBatch({"print", "measure", m_book, "--house", "Lot 14", "--csv", csv}).status, 0);
+    ASSERT_EQ(runBatch({"bring", m_book, "--house", "Lot 14", "--measures", csv}).status, 0);
+    EXPECT_EQ(paper("measure"), sheet) << "the same comes back";
 }
 
 TEST_F(BatchCut, RefusesBadMeasuresUnlessAsked) {

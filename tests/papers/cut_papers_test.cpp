@@ -1,13 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What hangs at the saw: approved texts, and that drawings and labels are set where they belong.
+#include "job/cut_figures.h"
 #include "papers/cut_sample.h"
 #include "papers/paper_list.h"
 #include "papers/set_text.h"
 #include "papers/write_paper.h"
 #include "printing/pdf.h"
 #include "support/approved_text.h"
+#include "support/level_house.h"
 
 #include <algorithm>
+#include <map>
 
 using namespace miterbook;
 using namespace Qt::Literals::StringLiterals;
@@ -65,6 +68,89 @@ INSTANTIATE_TEST_SUITE_P(Papers, CutPaper,
         std::ranges::replace(name, '-', '_');
         return name;
     });
+
+class LevelPapers : public testing::TestWithParam<PageSize> {};
+
+TEST_P(LevelPapers, SawSheetBeginsWithASettingAndIsFewPages) {
+    const LevelHouse house(26, 18);
+    const JobFigures figures = house.figures();
+    const Paper paper = sawSheetPaper(house.job(), figures);
+    Device device(GetParam());
+    const PaperPainter painter(paper, *device);
+    EXPECT_LE(painter.pageCount(), 4);
+    const SawSheet sheet = cutFiguresFor(house.book, figures).sheet;
+    std::map<QString, int> numbers; // settings are the numbers in large type at the left edge
+    for (int page = 0; page < painter.pageCount(); ++page) {
+        for (const TextMark& mark : textsOf(painter.set().page(page))) {
+            bool isNumber = false;
+            mark.text.toInt(&isNumber);
+            if (mark.role == TextRole::heading && isNumber
+                && mark.at.x() < device.area().width() / 10) {
+                ++numbers[mark.text];
+            }
+        }
+        if (page == 0) {
+            EXPECT_GE(numbers.size(), 2U) << "the first page is more than a heading";
+        }
+    }
+    EXPECT_EQ(numbers.size(), sheet.stops.size());
+    for (const auto& [number, times] : numbers)
+        EXPECT_EQ(times, 1) << number.toStdString();
+    const QString folder = qEnvironmentVariable("MITERBOOK_PICTURES"); // for the eye
+    if (!folder.isEmpty()) {
+        for (const PaperKind& kind : paperKinds) {
+            const QString file = folder + u"/level-"_s
+                + QString::fromStdString(std::string(kind.name)) + u'-'
+                + QString::fromStdString(std::string(word(GetParam()))) + u".pdf"_s;
+            if (kind.byLevel) {
+                EXPECT_TRUE(writePdf(kind.build(house.job(), figures), GetParam(), file).ok());
+            }
+        }
+    }
+}
+
+TEST_P(LevelPapers, SheetsWithBasesAndCrownsKeepTheirNumbers) {
+    const LevelHouse house(26, 18, 9);
+    const Paper paper = sawSheetPaper(house.job(), house.figures());
+    Device device(GetParam());
+    const PaperPainter painter(paper, *device);
+    EXPECT_LE(painter.pageCount(), 12);
+    const QString folder = qEnvironmentVariable("MITERBOOK_PICTURES"); // for the eye
+    if (!folder.isEmpty()) {
+        const QString file = folder + u"/rooms-"_s
+            + QString::fromStdString(std::string(word(GetParam()))) + u".pdf"_s;
+        EXPECT_TRUE(writePdf(paper, GetParam(), file).ok());
+    }
+}
+
+INSTANTIATE_TEST_SUITE_P(Sizes, LevelPapers, testing::Values(PageSize::letter, PageSize::a4),
+    [](const auto& size) { return std::string(word(size.param)); });
+
+TEST(TableBelow, StandsUnderItsRowOverTheWholeWidth) {
+    Paper paper;
+    PaperTable table;
+    table.columns = {{"No.", PaperColumn::Align::right, 5}, {"Set to", PaperColumn::Align::right, 9},
+        {"For", PaperColumn::Align::left, 20}};
+    table.columns[1].strong = true;
+    table.columns[2].below = true;
+    table.rows.push_back({PaperTable::Kind::plain,
+        {Cell::of("1"), Cell::of("36 3/8"), Cell::of("W1, W2")}});
+    table.rows.push_back({PaperTable::Kind::plain, {Cell::of("2"), Cell::of("24"), Cell::of("")}});
+    paper.blocks.emplace_back(std::move(table));
+    Device device;
+    const PaperPainter painter(paper, *device);
+    const std::vector<TextMark> texts = textsOf(painter.set().page(0));
+    const auto of = [&](const QString& text) {
+        const auto it = std::ranges::find(texts, text, &TextMark::text);
+        EXPECT_NE(it, texts.end()) << text.toStdString();
+        return it == texts.end() ? TextMark() : *it;
+    };
+    EXPECT_EQ(of(u"36 3/8"_s).role, TextRole::heading);
+    EXPECT_EQ(of(u"1"_s).at.y(), of(u"36 3/8"_s).at.y()) << "one baseline";
+    EXPECT_GT(of(u"For: W1, W2"_s).at.y(), of(u"1"_s).at.y());
+    EXPECT_LT(of(u"For: W1, W2"_s).at.y(), of(u"2"_s).at.y());
+    EXPECT_EQ(std::ranges::count(texts, u"For"_s, &TextMark::text), 0) << "it has no head";
+}
 
 TEST(StickBars, AreDrawnToOneScale) {
     Paper paper;

@@ -11,6 +11,7 @@
 #include "stages/cut/measures_tab.h"
 #include "stages/cut/saw_check_tab.h"
 #include "stages/cut/sheet_tab.h"
+#include "stages/cut/sticks_tab.h"
 #include "ui/ui_kit.h"
 #include "widgets/data_table.h"
 
@@ -25,6 +26,8 @@
 #include <QTest>
 
 #include <gtest/gtest.h>
+
+#include <map>
 
 using namespace Qt::Literals::StringLiterals;
 
@@ -50,6 +53,13 @@ protected:
     const SawSheet& sheet() const { return m_page->cut().figures().sheet; }
     const Measure& firstMeasure() const { return m_page->cut().figures().units.front().measure; }
     DataTable& measures() const { return m_page->measures().table(); }
+
+    void tickEveryOther() {
+        std::vector<std::size_t> half;
+        for (std::size_t i = 0; i < sheet().pieces.size(); i += 2)
+            half.push_back(i);
+        ASSERT_TRUE(m_page->cut().tick(half, PieceState::cut));
+    }
 
     /// Saves a picture for the eye when a folder is named.
     void picture(int tab, const QString& name) {
@@ -157,6 +167,10 @@ TEST_F(CutPageTest, ANumberFromThePaperTicksToo) {
     QTest::keyClick(&typed, Qt::Key_Return);
     EXPECT_TRUE(m_kit.refused().contains(u"9999"_s));
     EXPECT_EQ(typed.text(), u"9999"_s);
+    const OpeningUnit unit = m_page->cut().figures().units.front();
+    typed.setText(QString::fromStdString(unit.name + " hung"));
+    QTest::keyClick(&typed, Qt::Key_Return);
+    EXPECT_EQ(stateOf(sheet(), unit.opening.id.value(), unit.unit), PieceState::hung);
 }
 
 TEST_F(CutPageTest, ASpoiledPieceIsToBeCutAgain) {
@@ -209,6 +223,97 @@ TEST_F(CutPageTest, SetsAreTickedAssembledAndHung) {
     m_page->assembly().tick(PieceState::hung);
     EXPECT_EQ(*stateOf(sheet(), first.source, first.unit), PieceState::hung);
     EXPECT_NE(m_page->cut().assembly().bench.front().name, first.name);
+}
+
+TEST_F(CutPageTest, WhatIsCutStaysWhenAnOpeningIsMeasuredAgain) {
+    tickEveryOther();
+    const SawSheet before = sheet();
+    const std::int64_t id = m_page->cut().figures().units.front().opening.id.value();
+    goTo(measures(), 0, u"Width top"_s);
+    for (const QString& typed : {u"41"_s, u"41"_s, u"41"_s, u"66"_s, u"66"_s})
+        typeCell(measures(), typed, Qt::Key_Tab);
+    typeCell(measures(), u"66"_s);
+    int changed = 0;
+    for (std::size_t i = 0; i < before.pieces.size(); ++i) {
+        const SheetPiece& was = before.pieces[i];
+        const SheetPiece& is = sheet().pieces[i];
+        if (was.piece.key.source == id && !was.isCut()) {
+            changed += is.shortPoint != was.shortPoint ? 1 : 0;
+            continue;
+        }
+        EXPECT_EQ(is.stop, was.stop);
+        EXPECT_EQ(is.stick, was.stick);
+        EXPECT_EQ(is.shortPoint, was.shortPoint);
+        EXPECT_EQ(is.state, was.state);
+    }
+    EXPECT_GT(changed, 0);
+    EXPECT_FALSE(sheet().problems.empty()) << "what was cut no longer fits, and it is said";
+}
+
+TEST_F(CutPageTest, WhatIsListedStaysWhenAnOpeningIsAdded) {
+    tickEveryOther();
+    const SawSheet before = sheet();
+    Opening added = m_page->cut().figures().units.front().opening;
+    added.id = m_kit.desk().ids().next<Opening>();
+    added.mark = "W98";
+    added.count = 1;
+    added.position = 0; // first of all, so that places on the sheet move
+    ASSERT_TRUE(m_kit.desk().perform(putEdit(m_kit.book(), "Add window W98", added)));
+    std::map<PieceKey, SheetPiece> after;
+    int fresh = 0;
+    for (const SheetPiece& piece : sheet().pieces) {
+        after[piece.piece.key] = piece;
+        fresh += piece.piece.source.name == "W98" ? 1 : 0;
+    }
+    EXPECT_GT(fresh, 0);
+    for (const SheetPiece& was : before.pieces) {
+        const SheetPiece& is = after[was.piece.key];
+        EXPECT_EQ(is.stop, was.stop);
+        EXPECT_EQ(is.stick, was.stick);
+        EXPECT_EQ(is.state, was.state);
+    }
+}
+
+TEST_F(CutPageTest, ANumberMovesAnOpeningInWalkingOrder) {
+    const std::string third = m_page->cut().figures().units[2].name;
+    goTo(measures(), 2, u"No."_s);
+    typeCell(measures(), u"1"_s);
+    EXPECT_EQ(m_page->cut().figures().units.front().name, third);
+    EXPECT_EQ(cellText(measures(), 0, u"No."_s), u"1"_s);
+    EXPECT_EQ(m_page->nextStep(), m_stage.nextStep());
+    EXPECT_TRUE(m_page->nextStep().contains(u"measure"_s)) << "a number is no reading";
+    // One that is measured stays where it stands.
+    const std::string fifth = m_page->cut().figures().units[4].name;
+    goTo(measures(), 4, u"Width top"_s);
+    typeCell(measures(), u"36"_s);
+    EXPECT_EQ(m_page->cut().figures().units[4].name, fifth);
+}
+
+TEST_F(CutPageTest, SticksAreTickedAndTheirRemaindersPutAway) {
+    m_page->tabs().setCurrentIndex(2);
+    SticksTab& tab = m_page->sticks();
+    QTableView* sticks = tab.sticks().table();
+    EXPECT_FALSE(tab.putAwayAction()->isEnabled());
+    sticks->setFocus();
+    sticks->selectAll();
+    QTest::keyClick(sticks, Qt::Key_Space);
+    for (const SheetStick& stick : sheet().sticks) {
+        for (const std::size_t at : stick.pieces)
+            EXPECT_TRUE(sheet().pieces[at].isCut());
+    }
+    ASSERT_TRUE(tab.putAwayAction()->isEnabled()) << tab.told().toStdString();
+    picture(2, u"cut-remainders"_s);
+    const std::size_t before = m_kit.book().prices.of<Offcut>().size();
+    QTest::keyClick(sticks, Qt::Key_R, Qt::ControlModifier);
+    EXPECT_GT(m_kit.book().prices.of<Offcut>().size(), before);
+    EXPECT_FALSE(tab.putAwayAction()->isEnabled());
+    bool said = false;
+    for (int row = 0; row < sticks->model()->rowCount(); ++row)
+        said = said || sticks->model()->index(row, 6).data().toString() == u"in the rack"_s;
+    EXPECT_TRUE(said);
+    m_kit.desk().undoStack().undo();
+    EXPECT_EQ(m_kit.book().prices.of<Offcut>().size(), before);
+    EXPECT_TRUE(tab.putAwayAction()->isEnabled());
 }
 
 TEST_F(CutPageTest, APlanIsNotCutFor) {

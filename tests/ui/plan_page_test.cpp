@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "cut/progress.h"
 #include "desk/figure_desk.h"
+#include "job/cut_figures.h"
 #include "stages/plan/live_panel.h"
 #include "stages/plan/plan_stage.h"
 #include "stages/plan/plan_tables.h"
@@ -82,6 +84,78 @@ TEST_F(PlanPageTest, ChangesForAnElevationAreLookedAtWithIt) {
     EXPECT_EQ(m_tables->target().variant, m_kit.elevation());
     EXPECT_EQ(m_figures.job().selection.elevation, m_kit.elevation());
     m_figures.stopSearch();
+}
+
+/// A house of the plan on the page, with the first opening of its windows.
+class HousePlanTest : public PlanPageTest {
+protected:
+    HousePlanTest() {
+        const Id<House> house = m_kit.startHouse("Lot 14");
+        m_work = m_kit.book().house(house)->work;
+        m_figures.setJob({m_work, house, {}});
+        m_figures.stopSearch();
+        m_stage.showJob(m_figures.job());
+    }
+    ~HousePlanTest() override { m_figures.stopSearch(); }
+
+    QString head(int row) const {
+        return m_tables->currentTable()->model()->headerData(row, Qt::Vertical).toString();
+    }
+    void mark(std::int64_t opening, PieceState state) {
+        const SawSheet sheet = cutFiguresFor(m_kit.book(), m_figures.figures()).sheet;
+        EditBuilder edit(m_kit.book(), "Mark");
+        const auto& kept = m_kit.book().sheet(m_work).of<CutPiece>();
+        std::vector<std::size_t> pieces;
+        for (std::size_t i = 0; i < sheet.pieces.size(); ++i) {
+            if (sheet.pieces[i].piece.key.source == opening)
+                pieces.push_back(i);
+        }
+        for (CutPiece& row : ticked(sheet, pieces, state, m_work, kept, m_kit.desk().ids()))
+            edit.put(std::move(row));
+        ASSERT_TRUE(m_kit.desk().perform(edit.take()));
+        m_figures.stopSearch();
+    }
+
+    Id<Plan> m_work;
+};
+
+TEST_F(HousePlanTest, WindowsAndDoorsSayHowFarTheyAre) {
+    const std::int64_t first = m_tables->currentTable()->cells().keyOfRow(0);
+    EXPECT_EQ(head(0), u"1"_s) << "nothing has been cut: nothing is said";
+    mark(first, PieceState::cut);
+    EXPECT_TRUE(head(0).endsWith(u"cut"_s)) << head(0).toStdString();
+    EXPECT_FALSE(head(0).endsWith(u"to cut"_s));
+    EXPECT_TRUE(head(1).endsWith(u"to cut"_s)) << head(1).toStdString();
+    mark(first, PieceState::hung);
+    EXPECT_TRUE(head(0).endsWith(u"hung"_s)) << head(0).toStdString();
+    EXPECT_NE(head(0)[3], head(1)[3]) << "the sign differs too";
+    m_kit.desk().undoStack().undo();
+    EXPECT_TRUE(head(0).endsWith(u"cut"_s));
+    const QString folder = qEnvironmentVariable("MITERBOOK_PICTURES"); // for the eye
+    if (!folder.isEmpty())
+        m_page->grab().save(folder + u"/plan-states.png"_s);
+}
+
+TEST_F(HousePlanTest, ARemovedOpeningTakesItsMeasuresAlong) {
+    DataTable& table = *m_tables->currentTable();
+    const Id<Opening> first(table.cells().keyOfRow(0));
+    Measure measure;
+    measure.id = m_kit.desk().ids().next<Measure>();
+    measure.plan = m_work;
+    measure.opening = first;
+    measure.widthTop = Length::inches(36);
+    ASSERT_TRUE(m_kit.desk().perform(putEdit(m_kit.book(), "Measure", measure)));
+    mark(first.value(), PieceState::cut);
+    const Table<CutPiece> cut = m_kit.book().sheet(m_work).of<CutPiece>();
+    ASSERT_FALSE(cut.empty());
+    goTo(table, 0, u"Width"_s);
+    table.removeRows();
+    EXPECT_EQ(findRow(m_kit.book(), first), nullptr);
+    EXPECT_EQ(findRow(m_kit.book(), measure.id), nullptr);
+    EXPECT_EQ(m_kit.book().sheet(m_work).of<CutPiece>(), cut) << "what was cut stays on record";
+    m_kit.desk().undoStack().undo();
+    ASSERT_NE(findRow(m_kit.book(), measure.id), nullptr);
+    EXPECT_EQ(*findRow(m_kit.book(), measure.id), measure);
 }
 
 TEST_F(PlanPageTest, AnEmptyPlanSaysWhatToDoFirst) {

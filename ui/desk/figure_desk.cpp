@@ -27,10 +27,10 @@ void FigureDesk::setJob(const JobRef& job) {
 }
 
 StickPlan FigureDesk::planFor(const StickNeed& need) {
-    StickQuestion question = stickQuestion(need, m_desk.book().prices);
+    StickQuestion question = stickQuestion(need, m_prices);
     if (const StickPlan* known = m_memory.find(question))
         return *known;
-    StickPlan plan = planSticks(need, m_desk.book().prices, Effort::quick);
+    StickPlan plan = planSticks(need, m_prices, Effort::quick);
     m_open.push_back(std::move(question));
     return plan;
 }
@@ -38,6 +38,7 @@ StickPlan FigureDesk::planFor(const StickNeed& need) {
 void FigureDesk::recompute() {
     endSearch();
     m_open.clear();
+    m_prices = pricesFor(m_desk.book(), m_job.plan);
     m_figures = m_job ? figuresFor(m_desk.book(), m_job.plan, m_job.selection,
                     [this](const StickNeed& need) { return planFor(need); })
                       : JobFigures();
@@ -72,7 +73,7 @@ void FigureDesk::startSearch() {
     m_stop = std::make_shared<std::atomic<bool>>(false);
     QPointer<FigureDesk> self(this);
     QThreadPool::globalInstance()->start(
-        [self, stop = m_stop, run = m_run, questions = m_open, prices = m_desk.book().prices] {
+        [self, stop = m_stop, run = m_run, questions = m_open, prices = m_prices] {
             for (const StickQuestion& question : questions) {
                 StickPlan plan = planSticks(
                     question.need, prices, Effort::thorough, [&] { return stop->load(); });

@@ -49,6 +49,7 @@ private:
 
     Desk& m_desk;
     JobRef m_job;
+    PriceBook m_prices; ///< with the rack as the job sees it
     JobFigures m_figures;
     StickMemory m_memory;
     std::vector<StickQuestion> m_open;         ///< of the plans that are only quick ones

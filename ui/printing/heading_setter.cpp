@@ -15,7 +15,9 @@ constexpr double shopShare = 0.6;
 
 SetBlock shopBlock(const Paper& paper, const PaperFonts& fonts, double width) {
     SetBlock block;
-    for (std::size_t i = 0; i < paper.letterhead.size(); ++i) {
+    // Nobody writes to the shop from what hangs at the saw.
+    const std::size_t most = paper.type == Paper::Type::wall ? 1 : paper.letterhead.size();
+    for (std::size_t i = 0; i < std::min(most, paper.letterhead.size()); ++i) {
         const TextRole role = i == 0 ? TextRole::shop : TextRole::small;
         for (const QString& line : fonts.wrap(role, printable(paper.letterhead[i]), width))
             setLine(block, role, 0, line, fonts);
@@ -53,12 +55,25 @@ void setMasthead(
     slabs.push_back(std::move(slab));
 }
 
-} // namespace
-
-void setPaperHeading(
+/// On a wall facts run on in as few lines as they take.
+void setRunningFacts(
     const Paper& paper, const PaperFonts& fonts, double width, std::vector<Slab>& slabs) {
-    setMasthead(paper, fonts, width, slabs);
-    const std::size_t columns = paper.type == Paper::Type::wall ? 2 : 3;
+    QStringList facts;
+    for (const auto& [what, fact] : paper.facts)
+        facts << printable(what + ": " + fact);
+    if (facts.isEmpty())
+        return;
+    Slab slab;
+    slab.keepWithNext = true;
+    for (const QString& line :
+        fonts.wrap(TextRole::body, facts.join(QStringLiteral("  \u00b7  ")), width))
+        setLine(slab.block, TextRole::body, 0, line, fonts);
+    slabs.push_back(std::move(slab));
+}
+
+void setFactColumns(
+    const Paper& paper, const PaperFonts& fonts, double width, std::vector<Slab>& slabs) {
+    constexpr std::size_t columns = 3;
     const double gap = fonts.points(14);
     const double column
         = (width - gap * static_cast<double>(columns - 1)) / static_cast<double>(columns);
@@ -79,6 +94,17 @@ void setPaperHeading(
         slab.block.height += fonts.points(5);
         slabs.push_back(std::move(slab));
     }
+}
+
+} // namespace
+
+void setPaperHeading(
+    const Paper& paper, const PaperFonts& fonts, double width, std::vector<Slab>& slabs) {
+    setMasthead(paper, fonts, width, slabs);
+    if (paper.type == Paper::Type::wall)
+        setRunningFacts(paper, fonts, width, slabs);
+    else
+        setFactColumns(paper, fonts, width, slabs);
 }
 
 } // namespace miterbook

@@ -20,6 +20,7 @@ struct RoleSize {
     double points;
     bool bold;
     double leading; ///< baseline to baseline, of the size
+    bool grows = true; ///< on a paper for the wall
 };
 
 /// In the order of TextRole.
@@ -29,8 +30,8 @@ constexpr std::array<RoleSize, 7> sizes{{
     {7.0, false, 1.36}, // small
     {7.0, true, 1.36},  // smallBold
     {10.5, true, 1.3},  // heading
-    {13.0, true, 1.25}, // shop
-    {20.0, false, 1.2}, // title
+    {13.0, true, 1.25, false}, // shop
+    {20.0, false, 1.2, false}, // title
 }};
 
 /// The desktop's plain sans; the font engine knows its way to one that is there.
@@ -50,13 +51,13 @@ PaperFonts::PaperFonts(Paper::Type type, QPagedPaintDevice& device)
     : m_device(device)
     , m_dotsPerPlainPoint(device.logicalDpiY() / 72.0)
     , m_dotsPerPoint(m_dotsPerPlainPoint * (type == Paper::Type::wall ? wallScale : 1.0)) {
-    const double scale = m_dotsPerPoint / m_dotsPerPlainPoint;
     for (const RoleSize& size : sizes) {
+        const double dots = size.grows ? m_dotsPerPoint : m_dotsPerPlainPoint;
         QFont font = sansFont();
-        font.setPointSizeF(size.points * scale);
+        font.setPointSizeF(size.points * dots / m_dotsPerPlainPoint);
         font.setBold(size.bold);
         const QFontMetricsF metrics(font, &device);
-        const double lineHeight = points(size.points * size.leading);
+        const double lineHeight = dots * size.points * size.leading;
         const double ascent
             = metrics.ascent() + (lineHeight - metrics.ascent() - metrics.descent()) / 2;
         m_faces.push_back({font, metrics, lineHeight, ascent});

@@ -14,6 +14,11 @@ namespace {
 /// Of a page, so that a row of any length can be set: longer ones are cut into several slabs.
 constexpr double highestRow = 0.4;
 
+TextRole largestOf(const PaperTable& table) {
+    return std::ranges::any_of(table.columns, &PaperColumn::strong) ? TextRole::heading
+                                                                    : TextRole::body;
+}
+
 } // namespace
 
 TableSetter::TableSetter(
@@ -23,6 +28,7 @@ TableSetter::TableSetter(
     , m_width(width)
     , m_pageHeight(pageHeight)
     , m_padding(fonts.points(table.toFill ? 7 : 1.6))
+    , m_largest(largestOf(table))
     , m_boxes(columnBoxes(table, fonts, width))
     , m_headsAgain(headsAgain()) {}
 
@@ -52,15 +58,17 @@ void TableSetter::setHeads(SetBlock& block) const {
     std::vector<QStringList> titles;
     qsizetype lines = 1;
     for (std::size_t i = 0; i < m_boxes.size(); ++i) {
-        titles.push_back(m_fonts.wrap(TextRole::smallBold, printable(m_table.columns[i].title),
-            m_boxes[i].width));
+        const PaperColumn& column = m_table.columns[i];
+        titles.push_back(column.below
+                ? QStringList()
+                : m_fonts.wrap(TextRole::smallBold, printable(column.title), m_boxes[i].width));
         lines = std::max(lines, titles.back().size());
     }
     const double lineHeight = m_fonts.lineHeight(TextRole::smallBold);
     for (std::size_t i = 0; i < m_boxes.size(); ++i) {
         double top = block.height + static_cast<double>(lines - titles[i].size()) * lineHeight;
         for (const QString& line : titles[i]) {
-            setCell(block, line, TextRole::smallBold, i, top);
+            setCell(block, line, TextRole::smallBold, i, top + m_fonts.ascent(TextRole::smallBold));
             top += lineHeight;
         }
     }
@@ -99,21 +107,21 @@ void TableSetter::setGroup(std::size_t row, std::vector<Slab>& slabs) const {
 void TableSetter::setRow(std::size_t row, std::vector<Slab>& slabs) const {
     const RowText text = rowText(row, false);
     const auto most = static_cast<qsizetype>(
-        m_pageHeight * highestRow / m_fonts.lineHeight(TextRole::body));
+        m_pageHeight * highestRow / m_fonts.lineHeight(m_largest));
     const qsizetype step = std::max<qsizetype>(most, 1);
     bool once = false;
     for (std::size_t i = 0; i < m_boxes.size(); ++i)
         once = once || saidAbove(m_table, row, i);
-    for (qsizetype from = 0; from < text.lines; from += step) {
-        const qsizetype to = std::min(from + step, text.lines);
+    for (qsizetype from = 0; from < text.all(); from += step) {
+        const qsizetype to = std::min(from + step, text.all());
         Slab slab;
         slab.block = rowBlock(row, text, from, to);
         slab.head = m_headsAgain;
-        slab.keepWithNext = to == text.lines && keptWithNext(row);
+        slab.keepWithNext = to == text.all() && keptWithNext(row);
         if (once && from == 0) {
             const RowText whole = rowText(row, true);
             slab.atTop = std::make_shared<SetBlock>(
-                rowBlock(row, whole, 0, to == text.lines ? whole.lines : to));
+                rowBlock(row, whole, 0, to == text.all() ? whole.all() : to));
         }
         slabs.push_back(std::move(slab));
     }
@@ -121,40 +129,71 @@ void TableSetter::setRow(std::size_t row, std::vector<Slab>& slabs) const {
 
 TableSetter::RowText TableSetter::rowText(std::size_t row, bool atTop) const {
     const std::vector<Cell>& cells = m_table.rows[row].cells;
-    const TextRole role = isTotal(row) ? TextRole::bold : TextRole::body;
     RowText text;
     for (std::size_t i = 0; i < m_boxes.size(); ++i) {
-        const bool empty = i >= cells.size() || (!atTop && saidAbove(m_table, row, i));
+        const bool empty = i >= cells.size() || m_table.columns[i].below
+            || (!atTop && saidAbove(m_table, row, i));
         text.cells.push_back(empty
                 ? QStringList()
-                : m_fonts.wrap(role, printable(cells[i].text), m_boxes[i].width));
+                : m_fonts.wrap(roleOf(m_table.columns[i], m_table.rows[row].kind),
+                      printable(cells[i].text), m_boxes[i].width));
         text.lines = std::max(text.lines, text.cells.back().size());
     }
+    text.below = belowText(row);
     return text;
+}
+
+/// What stands under a row: the titles of its columns and what they say, in running text.
+QStringList TableSetter::belowText(std::size_t row) const {
+    const std::vector<Cell>& cells = m_table.rows[row].cells;
+    QStringList parts;
+    for (std::size_t i = 0; i < std::min(m_boxes.size(), cells.size()); ++i) {
+        const PaperColumn& column = m_table.columns[i];
+        if (column.below && !cells[i].text.empty())
+            parts << printable(column.title + ": " + cells[i].text);
+    }
+    if (parts.isEmpty())
+        return {};
+    return m_fonts.wrap(TextRole::body, parts.join(QStringLiteral("  \u00b7  ")),
+        m_width - belowStart());
+}
+
+/// Under the second column, so that the first is found at a glance.
+double TableSetter::belowStart() const {
+    for (std::size_t i = 1; i < m_boxes.size(); ++i) {
+        if (!m_table.columns[i].below)
+            return m_boxes[i].left;
+    }
+    return 0;
 }
 
 SetBlock TableSetter::rowBlock(
     std::size_t row, const RowText& text, qsizetype from, qsizetype to) const {
     const bool total = isTotal(row);
-    const TextRole role = total ? TextRole::bold : TextRole::body;
-    const double lineHeight = m_fonts.lineHeight(role);
     SetBlock block;
     if (total && (row == 0 || !isTotal(row - 1)))
         block.marks.emplace_back(LineMark{{0, 0}, {m_width, 0}, m_fonts.points(0.8)});
-    for (std::size_t i = 0; i < text.cells.size(); ++i) {
-        for (qsizetype line = from; line < std::min(to, text.cells[i].size()); ++line)
-            setCell(block, text.cells[i][line], role, i,
-                m_padding + static_cast<double>(line - from) * lineHeight);
+    block.height = m_padding;
+    for (qsizetype line = from; line < std::min(to, text.lines); ++line) {
+        for (std::size_t i = 0; i < text.cells.size(); ++i) {
+            if (line < text.cells[i].size())
+                setCell(block, text.cells[i][line],
+                    roleOf(m_table.columns[i], m_table.rows[row].kind), i,
+                    block.height + m_fonts.ascent(m_largest));
+        }
+        block.height += m_fonts.lineHeight(m_largest);
     }
-    block.height = static_cast<double>(to - from) * lineHeight + 2 * m_padding;
-    if (!total && to >= text.lines)
+    for (qsizetype line = std::max(from, text.lines); line < to; ++line)
+        setLine(block, TextRole::body, belowStart(), text.below[line - text.lines], m_fonts);
+    block.height += m_padding;
+    if (!total && to >= text.all())
         block.marks.emplace_back(LineMark{
             {ruleStart(row), block.height}, {m_width, block.height}, m_fonts.hairline()});
     return block;
 }
 
 void TableSetter::setCell(SetBlock& block, const QString& text, TextRole role, std::size_t column,
-    double top) const {
+    double baseline) const {
     if (text.isEmpty())
         return;
     const ColumnBox& box = m_boxes[column];
@@ -164,7 +203,7 @@ void TableSetter::setCell(SetBlock& block, const QString& text, TextRole role, s
         const bool right = m_table.columns[column].align == PaperColumn::Align::right;
         left += right ? spare : spare / 2;
     }
-    block.marks.emplace_back(TextMark{role, {left, top + m_fonts.ascent(role)}, text});
+    block.marks.emplace_back(TextMark{role, {left, baseline}, text});
 }
 
 /// The line under a row leaves out what the next row does not say again.

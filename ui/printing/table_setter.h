@@ -20,7 +20,10 @@ public:
 private:
     struct RowText {
         std::vector<QStringList> cells;
-        qsizetype lines = 1;
+        qsizetype lines = 1; ///< of the highest cell
+        QStringList below;
+
+        qsizetype all() const { return lines + below.size(); }
     };
     using Kind = PaperTable::Kind;
 
@@ -32,7 +35,9 @@ private:
     RowText rowText(std::size_t row, bool atTop) const;
     SetBlock rowBlock(std::size_t row, const RowText& text, qsizetype from, qsizetype to) const;
     void setCell(SetBlock& block, const QString& text, TextRole role, std::size_t column,
-        double top) const;
+        double baseline) const;
+    QStringList belowText(std::size_t row) const;
+    double belowStart() const;
     double ruleStart(std::size_t row) const;
     bool keptWithNext(std::size_t row) const;
     bool isTotal(std::size_t row) const;
@@ -42,6 +47,7 @@ private:
     double m_width;
     double m_pageHeight;
     double m_padding; ///< above and below the lines of a row
+    TextRole m_largest; ///< of the cells: lines of a row are as high
     std::vector<ColumnBox> m_boxes;
     std::shared_ptr<const SetBlock> m_headsAgain;
 };

@@ -21,6 +21,7 @@ double longestWord(const QString& text, TextRole role, const PaperFonts& fonts) 
 
 /// The widest word of a column, judged by its letters first: measuring every word takes too long.
 double widestWord(const PaperTable& table, std::size_t column, const PaperFonts& fonts) {
+    const TextRole role = roleOf(table.columns[column], PaperTable::Kind::plain);
     double widest = 0;
     qsizetype letters = 0;
     for (const PaperTable::Row& row : table.rows) {
@@ -30,7 +31,7 @@ double widestWord(const PaperTable& table, std::size_t column, const PaperFonts&
             if (word.size() + 1 < letters)
                 continue;
             letters = std::max(letters, word.size());
-            widest = std::max(widest, fonts.width(TextRole::body, word));
+            widest = std::max(widest, fonts.width(role, word));
         }
     }
     return widest;
@@ -39,9 +40,8 @@ double widestWord(const PaperTable& table, std::size_t column, const PaperFonts&
 double widestNumber(const PaperTable& table, std::size_t column, const PaperFonts& fonts) {
     double widest = 0;
     for (const PaperTable::Row& row : table.rows) {
-        const bool isTotal = row.kind == PaperTable::Kind::total;
         if (row.kind != PaperTable::Kind::group && column < row.cells.size())
-            widest = std::max(widest, fonts.width(isTotal ? TextRole::bold : TextRole::body,
+            widest = std::max(widest, fonts.width(roleOf(table.columns[column], row.kind),
                                           printable(row.cells[column].text)));
     }
     return widest;
@@ -87,15 +87,26 @@ std::vector<double> shareOf(
 
 } // namespace
 
+TextRole roleOf(const PaperColumn& column, PaperTable::Kind kind) {
+    if (column.strong)
+        return TextRole::heading;
+    return kind == PaperTable::Kind::total ? TextRole::bold : TextRole::body;
+}
+
 std::vector<ColumnBox> columnBoxes(const PaperTable& table, const PaperFonts& fonts, double width) {
-    if (table.columns.empty())
+    std::vector<std::size_t> inLine;
+    for (std::size_t i = 0; i < table.columns.size(); ++i) {
+        if (!table.columns[i].below)
+            inLine.push_back(i);
+    }
+    if (inLine.empty())
         return {};
     const double gap = fonts.points(8);
-    const double room = width - gap * static_cast<double>(table.columns.size() - 1);
+    const double room = width - gap * static_cast<double>(inLine.size() - 1);
     std::vector<double> weights;
     std::vector<double> needs;
     double need = 0;
-    for (std::size_t i = 0; i < table.columns.size(); ++i) {
+    for (const std::size_t i : inLine) {
         weights.push_back(std::max(table.columns[i].weight, 1));
         needs.push_back(neededWidth(table, i, fonts, room * widestWordShare));
         need += needs.back();
@@ -103,11 +114,11 @@ std::vector<ColumnBox> columnBoxes(const PaperTable& table, const PaperFonts& fo
     if (need > room)
         needs.assign(needs.size(), 0.0);
     const std::vector<double> widths = shareOf(room, weights, needs);
-    std::vector<ColumnBox> boxes;
+    std::vector<ColumnBox> boxes(table.columns.size());
     double left = 0;
-    for (const double each : widths) {
-        boxes.push_back({left, each});
-        left += each + gap;
+    for (std::size_t i = 0; i < inLine.size(); ++i) {
+        boxes[inLine[i]] = {left, widths[i]};
+        left += widths[i] + gap;
     }
     return boxes;
 }

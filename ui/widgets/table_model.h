@@ -92,7 +92,11 @@ private:
     const Column<Row>& column(int c) const { return m_spec.columns[at(c)]; }
     const Row& shown(int row) const { return isReal(row) ? m_rows[at(row)] : *m_blank; }
     QVariant rowHeader(int row) const {
-        return isReal(row) ? QString::number(row + 1) : QString(QChar(u'*'));
+        if (!isReal(row))
+            return QString(QChar(u'*'));
+        const QString words = m_spec.head ? m_spec.head(m_rows[at(row)]) : QString();
+        const QString number = QString::number(row + 1);
+        return words.isEmpty() ? number : number + QLatin1String("  ") + words;
     }
     bool means(int row, int c) const {
         return !column(c).applies || column(c).applies(shown(row));

@@ -203,6 +203,8 @@ void TableModel<Row>::refresh() {
     // only those it shows.
     sayChanged(0, rowCount() - 1);
     Q_EMIT headerDataChanged(Qt::Horizontal, 0, std::max(0, columnCount() - 1));
+    if (m_spec.head && rowCount() > 0)
+        Q_EMIT headerDataChanged(Qt::Vertical, 0, rowCount() - 1);
 }
 
 /// A row typed into the blank row takes its place; other new rows and the next blank row come after.

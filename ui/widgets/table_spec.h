@@ -36,6 +36,8 @@ struct TableSpec {
     /// What the user calls a row in a sentence: "window W4"; default: its noun and name.
     std::function<std::string(const Row&)> title;
     std::function<RowMark(const Row&)> mark;
+    /// Words beside a row's number at its head, such as how far the work is.
+    std::function<QString(const Row&)> head;
     /// Rows are neither removed nor copied by the table's own gestures: more hangs on them.
     bool fixedRows = false;
     /// Shown where there are no rows yet: what to do first.

@@ -56,6 +56,13 @@ TEST(CutChecks, RefusePiecesAndTestsThatCannotBe) {
     EXPECT_TRUE(checkCutPiece(piece).ok());
     piece.shortPoint = Length::inches(2);
     EXPECT_FALSE(checkCutPiece(piece).ok());
+    RackMove move;
+    move.stick = 3;
+    EXPECT_FALSE(checkRackMove(move).ok()) << "an offcut has a length";
+    move.length = Length::inches(30);
+    EXPECT_TRUE(checkRackMove(move).ok());
+    move.stick = 0;
+    EXPECT_FALSE(checkRackMove(move).ok());
     SawTest test;
     test.set = Length::inches(36);
     test.measured = Length::inches(39);

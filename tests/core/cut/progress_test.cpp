@@ -31,6 +31,23 @@ TEST(Progress, KnowsPiecesByNumberAndName) {
     EXPECT_FALSE(piecesCalled(sheet, "").ok());
 }
 
+TEST(Progress, IsTypedWithHowFarItIs) {
+    SawHouse house = bigLevel();
+    SawSheet sheet = house.sheet();
+    EXPECT_EQ(typedTick(sheet, "3")->pieces, sheet.stop(3)->pieces);
+    EXPECT_EQ(typedTick(sheet, "3")->state, PieceState::cut);
+    EXPECT_TRUE(typedTick(sheet, "w4 Spoiled")->pieces.empty()); // nothing of it is cut
+    house.tick(typedTick(sheet, "W4 hung")->pieces, typedTick(sheet, "W4 hung")->state);
+    sheet = house.sheet();
+    const auto w4 = piecesCalled(sheet, "w4");
+    for (const std::size_t at : *w4)
+        EXPECT_EQ(sheet.pieces[at].state, PieceState::hung);
+    EXPECT_TRUE(typedTick(sheet, "W4")->pieces.empty()); // it is not cut anew
+    EXPECT_EQ(typedTick(sheet, "W4 spoiled")->pieces.size(), 4U);
+    EXPECT_THAT(typedTick(sheet, "X9 hung").error().sentence, testing::HasSubstr("\"X9\""));
+    EXPECT_FALSE(typedTick(sheet, "hung").ok());
+}
+
 TEST(Progress, OfAnOpeningIsThatOfItsLeastPiece) {
     SawHouse house = bigLevel();
     const std::int64_t w1 = house.whole.openings[0].id.value();

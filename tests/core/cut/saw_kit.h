@@ -13,6 +13,7 @@ struct SawHouse {
     Bench bench;
     Table<Measure> measures;
     Table<CutPiece> kept;
+    Table<RackMove> moves;
     std::vector<StickOnHand> sticks;
     IdSource ids{100'000};
 
@@ -27,7 +28,7 @@ struct SawHouse {
     void buy() {
         const Takeoff takeoff = takeOff(whole, book, 0);
         const auto plans = planAllSticks(stickNeeds(takeoff), book, Effort::quick);
-        sticks = sticksOnHand(buyList(takeoff, plans, book), book);
+        sticks = sticksOnHand(buyList(takeoff, plans, book), book, moves);
     }
 
     std::vector<SawPiece> pieces() const {
@@ -35,7 +36,7 @@ struct SawHouse {
     }
     SawSheet sheet() const {
         const std::vector<SawPiece> list = pieces();
-        return sawSheet({whole, book, bench, list, sticks, kept});
+        return sawSheet({whole, book, bench, list, sticks, kept, moves});
     }
 
     Measure& measure(const Opening& opening, Length width, Length height) {

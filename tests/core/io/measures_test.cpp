@@ -59,10 +59,11 @@ TEST_F(Measures, AreReadByTitle) {
     EXPECT_EQ(first.diagonalDown, Length::sixteenths(69 * 16 + 14));
     EXPECT_EQ(first.proud, -Length::sixteenths(2));
     EXPECT_EQ(first.note, "loose");
-    EXPECT_EQ(first.position, 1);
+    EXPECT_GT(first.position, 0);
     EXPECT_EQ(reading.rows[1].unit, 2);
     EXPECT_EQ(reading.rows[1].proud, Length::sixteenths(1));
-    EXPECT_EQ(reading.rows[1].position, 2);
+    EXPECT_GT(reading.rows[1].position, first.position);
+    EXPECT_LT(reading.rows[1].position, placeStep) << "before openings that the file does not name";
 }
 
 TEST_F(Measures, OneWidthStandsForBothEnds) {

@@ -2,6 +2,7 @@
 #include "stages/cut/cut_edits.h"
 
 #include "cut/progress.h"
+#include "job/rack_edits.h"
 
 namespace miterbook {
 
@@ -11,39 +12,39 @@ std::string piecesText(std::size_t count) {
     return count == 1 ? "1 piece" : std::to_string(count) + " pieces";
 }
 
-Edit rowsEdit(const Book& book, std::string sentence, std::vector<CutPiece> rows) {
-    EditBuilder edit(book, std::move(sentence));
+} // namespace
+
+Edit tickEdit(const Book& book, IdSource& ids, Id<Plan> plan, const SawSheet& sheet,
+    const std::vector<std::size_t>& pieces, PieceState state) {
+    std::vector<CutPiece> rows = ticked(
+        sheet, pieces, state, plan, book.sheet(plan).of<CutPiece>(), ids);
+    EditBuilder edit(
+        book, "Mark " + piecesText(pieces.size()) + " " + std::string(word(state)));
+    keepRack(edit, ids, plan, rows);
     for (CutPiece& row : rows)
         edit.put(std::move(row));
     return edit.take();
 }
 
-} // namespace
-
-Edit tickEdit(const Book& book, IdSource& ids, Id<Plan> plan, const SawSheet& sheet,
-    const std::vector<std::size_t>& pieces, PieceState state) {
-    return rowsEdit(book, "Mark " + piecesText(pieces.size()) + " " + std::string(word(state)),
-        ticked(sheet, pieces, state, plan, book.sheet(plan).of<CutPiece>(), ids));
-}
-
 Edit keepNumbersEdit(
     const Book& book, IdSource& ids, Id<Plan> plan, const SawSheet& sheet, Id<Level> level) {
-    return rowsEdit(book, "Keep the numbers of the saw sheet",
-        listed(sheet, level, plan, book.sheet(plan).of<CutPiece>(), ids));
+    EditBuilder edit(book, "Keep the numbers of the saw sheet");
+    for (CutPiece& row : listed(sheet, level, plan, book.sheet(plan).of<CutPiece>(), ids))
+        edit.put(std::move(row));
+    return edit.take();
 }
 
 Edit planSizesEdit(const Book& book, IdSource& ids, Id<Plan> plan,
     const std::vector<OpeningUnit>& units, Id<Level> level) {
     EditBuilder edit(book, "Start measures from the plan's sizes");
-    int position = 0;
     for (const OpeningUnit& unit : units) {
-        ++position;
-        if (unit.measure.id || (level && unit.opening.level != level))
+        if (unit.isMeasured() || (level && unit.opening.level != level))
             continue;
         Measure measure = unit.measure;
-        measure.id = ids.next<Measure>();
+        if (!measure.id)
+            measure.id = ids.next<Measure>();
         measure.plan = plan;
-        measure.position = position;
+        measure.position = unit.place;
         measure.widthTop = measure.widthBottom = unit.opening.width;
         measure.heightLeft = measure.heightRight = unit.opening.height;
         edit.put(std::move(measure));

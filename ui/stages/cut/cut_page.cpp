@@ -2,18 +2,17 @@
 #include "stages/cut/cut_page.h"
 
 #include "desk/text.h"
-#include "figures/figure_view.h"
 #include "stages/cut/assembly_tab.h"
 #include "stages/cut/bench_tab.h"
 #include "stages/cut/cut_desk.h"
 #include "stages/cut/measures_tab.h"
-#include "stages/cut/row_choice.h"
 #include "stages/cut/saw_check_tab.h"
 #include "stages/cut/sheet_tab.h"
-#include "stages/cut/stop_rows.h"
+#include "stages/cut/sticks_tab.h"
 #include "widgets/empty_page.h"
 #include "widgets/plain_text.h"
 
+#include <QAction>
 #include <QComboBox>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -34,7 +33,7 @@ CutPage::CutPage(Desk& desk, FigureDesk& figures, QWidget* parent)
     , m_tabs(new QTabWidget)
     , m_measures(new MeasuresTab(*m_cut))
     , m_sheet(new SheetTab(*m_cut))
-    , m_sticks(new FigureView(tr("Sticks"), stickTitles()))
+    , m_sticks(new SticksTab(*m_cut))
     , m_assembly(new AssemblyTab(*m_cut))
     , m_check(new SawCheckTab(*m_cut))
     , m_bench(new BenchTab(*m_cut)) {
@@ -60,7 +59,6 @@ CutPage::CutPage(Desk& desk, FigureDesk& figures, QWidget* parent)
 }
 
 void CutPage::addTabs() {
-    setLargeType(*m_sticks);
     m_tabs->addTab(m_measures, tr("Measures"));
     m_tabs->addTab(m_sheet, tr("Saw sheet"));
     m_tabs->addTab(m_sticks, tr("Sticks"));
@@ -88,7 +86,6 @@ void CutPage::fillLevels() {
 void CutPage::refresh() {
     m_stack->setCurrentIndex(m_cut->plan() ? 0 : 1);
     fillLevels();
-    m_sticks->setRows(stickRows(*m_cut));
     const BatchSavings saved = savingsOn(m_cut->figures(), m_cut->book().bench(), m_cut->level());
     m_summary->setText(saved.byPiece.stopMoves == 0
             ? tr("Nothing to cut yet.")
@@ -114,7 +111,7 @@ QString CutPage::nextStep() const {
         return tr("enter openings on the Plan page; the saw sheet follows");
     qsizetype unmeasured = 0;
     for (const OpeningUnit& unit : units)
-        unmeasured += unit.measure.id ? 0 : 1;
+        unmeasured += unit.isMeasured() ? 0 : 1;
     if (unmeasured > 0)
         return counted(unmeasured, tr("measure the opening that has not been measured"),
             tr("measure the %1 openings that have not been measured"));
@@ -123,7 +120,10 @@ QString CutPage::nextStep() const {
     qsizetype open = 0;
     for (const SheetPiece& piece : m_cut->figures().sheet.pieces)
         open += piece.isCut() ? 0 : 1;
-    return open > 0 ? counted(open, tr("cut the last piece"), tr("cut %1 pieces")) : QString();
+    if (open > 0)
+        return counted(open, tr("cut the last piece"), tr("cut %1 pieces"));
+    return m_sticks->putAwayAction()->isEnabled() ? tr("put remainders in the rack (Sticks)")
+                                                  : QString();
 }
 
 } // namespace miterbook

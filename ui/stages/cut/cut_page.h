@@ -15,10 +15,10 @@ class BenchTab;
 class CutDesk;
 class Desk;
 class FigureDesk;
-class FigureView;
 class MeasuresTab;
 class SawCheckTab;
 class SheetTab;
+class SticksTab;
 
 /// The day at the saw: measures, saw sheet, sticks, assembly, saw check, settings.
 class CutPage final : public QWidget {
@@ -29,6 +29,7 @@ public:
     CutDesk& cut() const { return *m_cut; }
     MeasuresTab& measures() const { return *m_measures; }
     SheetTab& sheet() const { return *m_sheet; }
+    SticksTab& sticks() const { return *m_sticks; }
     AssemblyTab& assembly() const { return *m_assembly; }
     SawCheckTab& check() const { return *m_check; }
     BenchTab& bench() const { return *m_bench; }
@@ -48,7 +49,7 @@ private:
     QTabWidget* m_tabs;
     MeasuresTab* m_measures;
     SheetTab* m_sheet;
-    FigureView* m_sticks;
+    SticksTab* m_sticks;
     AssemblyTab* m_assembly;
     SawCheckTab* m_check;
     BenchTab* m_bench;

@@ -1,11 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "stages/cut/measure_rows.h"
 
-#include "cut/progress.h"
+#include "cut/opening_states.h"
 #include "stages/cut/cut_desk.h"
 #include "widgets/columns.h"
-
-#include <map>
 
 namespace miterbook {
 
@@ -70,12 +68,11 @@ constexpr Column<MeasureRow> measureList[] = {
             const auto number = parseWhole(utf8(typed), "The place in walking order", 1, 100'000);
             if (!number)
                 return number.error();
-            row.measure.position = *number;
+            row.number = *number;
             return {};
         },
-        .number = [](const MeasureRow& row) { return std::int64_t(row.measure.position); },
-        .write = [](std::int64_t number,
-                     const Book&) { return number == 0 ? QString() : QString::number(number); }},
+        .number = [](const MeasureRow& row) { return std::int64_t(row.number); },
+        .write = [](std::int64_t number, const Book&) { return QString::number(number); }},
     {.title = QT_TRANSLATE_NOOP("Column", "Opening"),
         .read = [](const MeasureRow& row, const Book&) { return text(row.name); }},
     {.title = QT_TRANSLATE_NOOP("Column", "Plan"),
@@ -110,17 +107,6 @@ constexpr Column<MeasureRow> measureList[] = {
         .whereFrom = [](const MeasureRow& row, const Book&) { return remarkText(row); }},
 };
 
-/// How far each opening's unit is, in one walk over the sheet.
-std::map<std::pair<std::int64_t, int>, PieceState> statesOf(const SawSheet& sheet) {
-    std::map<std::pair<std::int64_t, int>, PieceState> states;
-    for (const SheetPiece& piece : sheet.pieces) {
-        const auto [it, isNew] = states.try_emplace(
-            {piece.piece.key.source, piece.piece.key.unit}, piece.state);
-        it->second = std::min(it->second, piece.state);
-    }
-    return states;
-}
-
 Length faceOf(const OpeningUnit& unit, const CutDesk& cut) {
     const Plan& plan = cut.whole().plan;
     const Id<Profile> casing = unit.opening.casing ? unit.opening.casing
@@ -133,11 +119,11 @@ Length faceOf(const OpeningUnit& unit, const CutDesk& cut) {
 } // namespace
 
 std::vector<MeasureRow> measureRows(const CutDesk& cut) {
-    const auto states = statesOf(cut.figures().sheet);
+    const UnitStates states = unitStates(cut.figures().sheet);
     std::vector<MeasureRow> rows;
     for (const OpeningUnit* unit : cut.units()) {
-        MeasureRow row{
-            unit->measure, unit->name, unit->opening.width, unit->opening.height, {}, {}};
+        MeasureRow row{unit->measure, unit->number, unit->name, unit->opening.width,
+            unit->opening.height, {}, {}};
         const auto state = states.find({unit->opening.id.value(), unit->unit});
         if (state != states.end())
             row.state = state->second;

@@ -15,6 +15,7 @@ class CutDesk;
 /// One opening in the table of measures.
 struct MeasureRow {
     Measure measure;
+    int number = 0; ///< in walking order on its level
     std::string name;
     Length planWidth;
     Length planHeight;

@@ -20,6 +20,8 @@
 #include <QToolButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace miterbook {
 
 namespace {
@@ -27,6 +29,21 @@ namespace {
 /// Openings alike have one id; each of them is a row.
 std::int64_t keyOfMeasure(const MeasureRow& row) {
     return row.measure.opening.value() * 10'000 + row.measure.unit;
+}
+
+/// Keeps a row as typed; another number moves it in the walking order of its level.
+void storeMeasure(EditBuilder& edit, CutDesk& cut, const MeasureRow& row) {
+    Measure measure = row.measure;
+    measure.plan = cut.plan();
+    if (!measure.id)
+        measure.id = cut.desk().ids().next<Measure>();
+    const std::vector<OpeningUnit>& units = cut.figures().units;
+    const auto unit = std::ranges::find_if(units, [&](const OpeningUnit& each) {
+        return each.opening.id == measure.opening && each.unit == measure.unit;
+    });
+    if (unit != units.end())
+        measure.position = placeFor(units, *unit, row.number);
+    edit.put(std::move(measure));
 }
 
 TableModelBase* measureModel(CutDesk& cut, QObject* parent) {
@@ -37,11 +54,7 @@ TableModelBase* measureModel(CutDesk& cut, QObject* parent) {
     spec.key = keyOfMeasure;
     spec.check = [](const MeasureRow& row) { return checkMeasure(row.measure); };
     spec.store = [&cut](EditBuilder& edit, const MeasureRow& row) {
-        Measure measure = row.measure;
-        measure.plan = cut.plan();
-        if (!measure.id)
-            measure.id = cut.desk().ids().next<Measure>();
-        edit.put(std::move(measure));
+        storeMeasure(edit, cut, row);
     };
     spec.title = [](const MeasureRow& row) { return "the measure of " + row.name; };
     spec.fixedRows = true;
@@ -100,7 +113,7 @@ void MeasuresTab::sayRemarks() {
     const auto out = std::ranges::count_if(
         rows, [](const auto& row) { return !row.remarks.empty(); });
     const auto measured = std::ranges::count_if(
-        rows, [](const auto& row) { return static_cast<bool>(row.measure.id); });
+        rows, [](const auto& row) { return readingsIn(row.measure) > 0; });
     if (lines.isEmpty())
         lines << tr("%1 of %2 openings measured, %3 to look at. Inside the jamb; doors from the "
                     "finished floor. A jamb that is shy of the wall has a minus.")

@@ -34,7 +34,7 @@ SheetTab::SheetTab(CutDesk& cut, QWidget* parent)
     cutNow->setShortcut(QKeySequence(Qt::Key_Space));
     QAction* back = action(tr("Not cut"), PieceState::listed);
     QAction* spoiled = action(tr("Spoiled: cut another"), PieceState::spoiled);
-    m_typed->setPlaceholderText(tr("Stop number, stick 7, or mark: Enter marks it cut"));
+    m_typed->setPlaceholderText(tr("Stop number, stick 7 or mark, then Enter: cut. W4 assembled, W4 hung"));
     m_typed->setAccessibleName(tr("Number or mark from the paper"));
     m_typed->setClearButtonEnabled(true);
     connect(m_typed, &QLineEdit::returnPressed, this, &SheetTab::tickTyped);
@@ -115,25 +115,16 @@ std::vector<std::size_t> SheetTab::chosenPieces() const {
 }
 
 void SheetTab::tick(PieceState state) {
-    std::vector<std::size_t> pieces = chosenPieces();
-    const SawSheet& sheet = m_cut.figures().sheet;
-    // Only what was cut can be spoiled, and what is made up is not cut anew by a tick.
-    std::erase_if(pieces, [&](std::size_t at) {
-        const PieceState present = sheet.pieces[at].state;
-        return state == PieceState::spoiled ? present == PieceState::listed
-            : state == PieceState::cut      ? present > PieceState::cut
-                                            : false;
-    });
-    m_cut.tick(pieces, state);
+    m_cut.tick(tickable(m_cut.figures().sheet, chosenPieces(), state), state);
 }
 
 void SheetTab::tickTyped() {
-    const auto pieces = piecesCalled(m_cut.figures().sheet, utf8(m_typed->text()));
-    if (!pieces) {
-        m_cut.desk().refuse(pieces.error());
+    const auto tick = typedTick(m_cut.figures().sheet, utf8(m_typed->text()));
+    if (!tick) {
+        m_cut.desk().refuse(tick.error());
         return;
     }
-    if (m_cut.tick(*pieces, PieceState::cut))
+    if (tick->pieces.empty() || m_cut.tick(tick->pieces, tick->state))
         m_typed->clear();
 }
 

@@ -18,10 +18,20 @@ LengthStyle styleOf(const CutDesk& cut) {
 }
 
 /// A mark that is read as well as seen.
-QString cutText(const SheetStop& stop) {
-    if (stop.isDone())
+QString cutText(std::size_t cut, std::size_t all) {
+    if (cut == all)
         return QObject::tr("\u2713 all cut");
-    return stop.cut == 0 ? QString() : QObject::tr("%1 cut").arg(stop.cut);
+    return cut == 0 ? QString() : QObject::tr("%1 cut").arg(cut);
+}
+
+/// What becomes of what a stick has left.
+QString remainderText(const CutDesk& cut, const SheetStick& stick, std::size_t done) {
+    if (stick.racked)
+        return QObject::tr("in the rack");
+    const bool kept = stick.left >= cut.book().prices.practice().keepOffcut;
+    if (!kept || done < stick.pieces.size())
+        return {};
+    return QObject::tr("for the rack");
 }
 
 QString warningOf(const CutDesk& cut, const SheetStop& stop) {
@@ -34,7 +44,7 @@ FigureRow stopRow(const CutDesk& cut, const SheetStop& stop) {
     const Length add = cut.figures().correction.add;
     const Level* level = cut.whole().level(stop.level);
     FigureRow row;
-    row.cells = {countCell(stop.number), {cutText(stop), std::nullopt},
+    row.cells = {countCell(stop.number), {cutText(static_cast<std::size_t>(stop.cut), stop.pieces.size()), std::nullopt},
         lengthCell(stop.setting + add, style),
         stop.offset > Length() ? lengthCell(stop.offset, style) : emptyCell(),
         countCell(static_cast<std::int64_t>(stop.pieces.size())), wordCell(endsText(stop)),
@@ -124,8 +134,9 @@ std::vector<FigureRow> stopPieceRows(const CutDesk& cut, const SheetStop& stop) 
 }
 
 QStringList stickTitles() {
-    return {QObject::tr("Stick"), QObject::tr("Profile"), QObject::tr("Length"),
-        QObject::tr("From"), QObject::tr("Left"), QObject::tr("Pieces")};
+    return {QObject::tr("Stick"), QObject::tr("Cut"), QObject::tr("Profile"),
+        QObject::tr("Length"), QObject::tr("From"), QObject::tr("Left"), QObject::tr("Remainder"),
+        QObject::tr("Pieces")};
 }
 
 std::vector<FigureRow> stickRows(const CutDesk& cut) {
@@ -142,10 +153,11 @@ std::vector<FigureRow> stickRows(const CutDesk& cut) {
                     + (piece.isCut() ? QStringLiteral(" \u2713") : QString());
         }
         FigureRow row;
-        row.cells = {countCell(stick.number),
+        row.cells = {countCell(stick.number), {cutText(done, stick.pieces.size()), std::nullopt},
             wordCell(cut.book().prices.profileName(stick.profile)),
             {text(stickText(stick.length)), static_cast<double>(stick.length.nm())},
             wordCell(stick.fromRack ? "rack" : "new"), lengthCell(stick.left, style),
+            {remainderText(cut, stick, done), std::nullopt},
             {pieces.join(QStringLiteral("  |  ")), std::nullopt}};
         row.from = QObject::tr(
             "%1 of %2 pieces cut. What is left is after kerfs; lengths are short "

@@ -3,6 +3,7 @@
 
 #include "desk/desk.h"
 #include "desk/figure_desk.h"
+#include "job/cut_figures.h"
 #include "stages/plan/live_panel.h"
 #include "stages/plan/plan_form.h"
 #include "stages/plan/plan_tables.h"
@@ -43,6 +44,7 @@ PlanPage::PlanPage(Desk& desk, FigureDesk& figures, QWidget* parent)
     setFocusProxy(m_tables);
     connect(m_target, &TargetBar::chosen, this, &PlanPage::takeTarget);
     connect(m_live, &LivePanel::wanted, this, &PlanPage::showSource);
+    connect(&figures, &FigureDesk::figured, this, &PlanPage::showStates);
 }
 
 PlanPage::~PlanPage() = default;
@@ -53,6 +55,22 @@ void PlanPage::showJob(const JobRef& job) {
     m_variants->showPlan(job.plan);
     m_form->showPlan(job.plan);
     m_tables->setTabVisible(m_tables->indexOf(m_variants), !job.house);
+}
+
+void PlanPage::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    showStates();
+}
+
+/// How far windows and doors are, once something has been cut.
+void PlanPage::showStates() {
+    if (!isVisible())
+        return;
+    const JobRef& job = m_figures.job();
+    const bool begun = job.house && !m_desk.book().sheet(job.plan).of<CutPiece>().empty();
+    m_tables->setStates(begun
+            ? rowStates(cutFiguresFor(m_desk.book(), m_figures.figures()).sheet)
+            : std::map<std::int64_t, RowState>());
 }
 
 /// What goes into an elevation or option is also looked at with it.

@@ -30,7 +30,11 @@ public:
     void restoreRows();
     QString nextStep() const;
 
+protected:
+    void showEvent(QShowEvent* event) override;
+
 private:
+    void showStates();
     void takeTarget(const EditTarget& target);
     void showSource(const Source& source);
 

@@ -110,6 +110,7 @@ void PlanTables::addOpenings() {
         };
         spec.check = check;
         spec.title = openingTitle;
+        spec.head = [this](const Opening& opening) { return stateOf(opening); };
         setBegin<Opening>(spec, [this, windows](Opening& opening, int n) {
             beginOpening(opening, sheet(), windows, n);
         });
@@ -156,6 +157,21 @@ void PlanTables::setTarget(const EditTarget& target) {
         tab.model->refresh();
         tab.panel->table().setColumnHidden(differenceAt, !target.variant);
     }
+}
+
+void PlanTables::setStates(std::map<std::int64_t, RowState> states) {
+    if (states == m_states)
+        return;
+    m_states = std::move(states);
+    for (const TabIndex tab : {windowsTab, doorsTab})
+        m_tabs[tab].model->refresh();
+}
+
+QString PlanTables::stateOf(const Opening& opening) const {
+    const auto it = m_states.find(opening.id.value());
+    if (it == m_states.end())
+        return {};
+    return text(stateMark(it->second.state)) + QLatin1Char(' ') + text(stateText(it->second));
 }
 
 DataTable* PlanTables::currentTable() const {

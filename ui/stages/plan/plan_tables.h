@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "cut/opening_states.h"
 #include "stages/plan/variant_rows.h"
 #include "takeoff/takeoff.h"
 #include "widgets/table_spec.h"
@@ -23,6 +24,9 @@ public:
     /// Shows another plan, or where changes go to within it.
     void setTarget(const EditTarget& target);
     const EditTarget& target() const { return m_target; }
+    /// Says at the head of windows and doors how far each is, by its row's id; empty: nobody has cut
+    /// for this plan, and nothing is said.
+    void setStates(std::map<std::int64_t, RowState> states);
     /// Makes the row current that a number or remark comes from. False when it has none here.
     bool showSource(const Source& source);
     /// Makes the selected rows of the tab as they are in the base plan.
@@ -44,6 +48,7 @@ private:
     template <Overlaid Row>
     void setBegin(TableSpec<Row>& spec, std::function<void(Row&, int)> begin);
     const PlanRows& sheet() const;
+    QString stateOf(const Opening& opening) const;
     void addPlaces();
     void addOpenings();
     void addFittings();
@@ -51,6 +56,7 @@ private:
 
     Desk& m_desk;
     EditTarget m_target;
+    std::map<std::int64_t, RowState> m_states;
     std::vector<Tab> m_tabs;
 };
 

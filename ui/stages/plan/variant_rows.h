@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "job/edit.h"
+#include "job/remove_opening.h"
 #include "widgets/table_spec.h"
 
 #include <algorithm>
@@ -81,7 +81,7 @@ template <Overlaid Row>
 void removeRow(EditBuilder& edit, IdSource& ids, const EditTarget& target, Row row) {
     const bool inBase = !row.variant || row.replaces;
     if (!target.variant || !inBase) {
-        edit.remove(row.id);
+        removeWithMeasures(edit, row.id);
         return;
     }
     row.removed = true;

@@ -1,0 +1,7 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
+# cut_bench: the saw sheet of a large level, made and ticked. Google Benchmark.
+find_package(benchmark REQUIRED)
+
+add_executable(cut_bench cut/cut_bench.cpp ${PROJECT_SOURCE_DIR}/tests/support/level_house.cpp)
+target_include_directories(cut_bench PRIVATE ${PROJECT_SOURCE_DIR}/tests)
+target_link_libraries(cut_bench PRIVATE miterbook_options ui_stage_cut ui_printing benchmark::benchmark)
