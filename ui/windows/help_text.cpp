@@ -39,8 +39,9 @@ QString keysText() {
     return QObject::tr(
         "Everywhere\n"
         "  Alt+Home, or Esc           Houses\n"
-        "  Alt+2, Alt+3, Alt+4        Plans, the book, the open plan or house\n"
-        "  Ctrl+1 to Ctrl+5           the stages of a plan or house\n"
+        "  Alt+2, Alt+3, Alt+4        Plans, the book, the office\n"
+        "  Alt+5                      the open plan or house\n"
+        "  Ctrl+1 to Ctrl+6           the stages of a plan or house\n"
         "  Ctrl+Z, Ctrl+Shift+Z       undo, redo\n"
         "  Ctrl+F                     find rows in the table\n"
         "  F1, Ctrl+/                 how a job walks through the book, these keys\n\n"
