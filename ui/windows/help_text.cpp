@@ -31,6 +31,12 @@ QString walkText() {
         "beside it says what is out of square and what that does. Set each stop once, longest first, "
         "tick what is cut by its number, and cut again only what was spoiled. Measure sheet, saw "
         "sheet, stick diagrams, labels and assembly sheet are papers to hang by the saw.\n\n"
+        "9. Bill. Enter extras as they are asked for: the book's rates price them, and the page says "
+        "NOT APPROVED until you note who said yes. When the bid is accepted it becomes the contract. "
+        "Say how much of each piece of work is done, or on which day a stage was reached, and issue "
+        "the draw. An issued invoice keeps its number and its text for ever; void it or issue a credit "
+        "note. Payments pay the oldest invoices first. Under \"Office\" you see who owes, what is to be "
+        "billed, reminders, and the dates of the houses.\n\n"
         "There is nothing to save: what is on the screen is in the book. Every change can be "
         "undone.");
 }

@@ -2,6 +2,7 @@
 #include "windows/money_desk.h"
 
 #include <algorithm>
+#include <functional>
 #include <variant>
 
 namespace miterbook {

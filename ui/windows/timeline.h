@@ -4,9 +4,12 @@
 #include "basics/date.h"
 
 #include <QString>
+#include <QStringList>
 #include <QWidget>
 
 #include <vector>
+
+class QPainter;
 
 namespace miterbook {
 

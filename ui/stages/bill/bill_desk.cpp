@@ -46,9 +46,13 @@ Date BillDesk::today() const {
     return m_desk.clock().today();
 }
 
+const Estimate& BillDesk::estimate() const {
+    return m_figures.figures().estimate;
+}
+
 std::vector<ContractValue> BillDesk::bidValues() const {
     std::vector<ContractValue> values;
-    for (const WorkTotal& work : m_figures.figures().estimate.works)
+    for (const WorkTotal& work : estimate().works)
         values.push_back({work.work, work.price, {}});
     return values;
 }

@@ -28,6 +28,7 @@ public:
     const Billing& billing() const { return m_billing; }
     HouseAccount account() const;
     Date today() const;
+    const Estimate& estimate() const;
     /// The bid's prices by piece of work, as a contract takes them over.
     std::vector<ContractValue> bidValues() const;
 

@@ -3,6 +3,7 @@
 
 #include "stages/stage.h"
 
+#include <QKeySequence>
 #include <QPointer>
 
 namespace miterbook {

@@ -149,7 +149,7 @@ TableModelBase* stagesModel(BillDesk& bill, QObject* parent) {
     return model;
 }
 
-QPushButton* pushButton(const QString& words, QWidget* page, auto slot) {
+QPushButton* pushButton(const QString& words, auto* page, auto slot) {
     auto* button = new QPushButton(words);
     button->setAutoDefault(false);
     QObject::connect(button, &QPushButton::clicked, page, slot);
@@ -233,7 +233,8 @@ void DrawTab::agree() {
     Contract contract = contractFor(m_bill.book(), *m_bill.house(), m_bill.bidValues());
     contract.id = m_bill.desk().ids().next<Contract>();
     contract.date = m_bill.today();
-    m_bill.perform(agreeContract(m_bill.book(), contract));
+    m_bill.perform(agreeContract(
+        m_bill.book(), m_bill.desk().ids(), contract, m_bill.today(), m_bill.estimate()));
 }
 
 void DrawTab::issueDraw() {

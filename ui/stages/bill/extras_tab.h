@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "bill/extra.h"
+#include "bill/extra_price.h"
 
 #include <QWidget>
 
