@@ -4,6 +4,7 @@
 #include "batch/find.h"
 #include "batch/opened_book.h"
 #include "batch/output_file.h"
+#include "batch/print_bills.h"
 #include "job/price_sheet.h"
 #include "papers/paper_list.h"
 #include "papers/write_paper.h"
@@ -15,12 +16,16 @@ namespace {
 
 /// "bid, takeoff and order": the papers there are.
 std::string paperNames(std::string_view last) {
+    std::vector<std::string_view> all;
+    for (const PaperKind& kind : paperKinds)
+        all.push_back(kind.name);
+    all.insert(all.end(), billPaperNames.begin(), billPaperNames.end());
     std::string names;
-    for (std::size_t i = 0; i < paperKinds.size(); ++i) {
-        const bool isLast = i + 1 == paperKinds.size();
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        const bool isLast = i + 1 == all.size();
         if (i > 0)
             names += isLast ? " " + std::string(last) + " " : ", ";
-        names += paperKinds[i].name;
+        names += all[i];
     }
     return names;
 }
@@ -33,6 +38,10 @@ void declare(QCommandLineParser& parser) {
     addValue(parser, "elevation", "E", "with --plan: the plan's elevation");
     addValue(parser, "option", "O", "with --plan: an option; may be given several times");
     addValue(parser, "level", "L", "only this level (takeoff, and the papers of the saw)");
+    addValue(parser, "number", "N", "the invoice or credit note of this number");
+    addValue(parser, "builder", "B", "the statement of this builder");
+    addValue(parser, "extra", "X", "with --house: the extra of this title");
+    addValue(parser, "from", "D", "the first day of a statement; 90 days before its date if not said");
     addValue(parser, "date", "D", "the date on the paper, as 2026-11-25; today if not said");
     addValue(parser, "pdf", "F", "write it as PDF");
     addValue(parser, "csv", "F", "write its tables as CSV (- prints them)");
@@ -138,6 +147,20 @@ Result<void> writePaper(const Paper& paper, PageSize page, const QCommandLinePar
     return {};
 }
 
+Result<void> printBill(const std::string& name, const std::string& path,
+    const QCommandLineParser& parser, Console& console) {
+    auto opened = openWorkbook(path, OpenMode::look);
+    if (!opened)
+        return opened.error();
+    const auto date = paperDate(parser);
+    if (!date)
+        return date.error();
+    const auto paper = billPaper(name, *opened, parser, *date);
+    if (!paper)
+        return paper.error();
+    return writePaper(*paper, opened->book().prices.shop().page, parser, console);
+}
+
 int formsAsked(const QCommandLineParser& parser) {
     return isSet(parser, "pdf") + isSet(parser, "csv") + isSet(parser, "json")
         + isSet(parser, "text");
@@ -148,7 +171,7 @@ Result<void> run(const QCommandLineParser& parser, Console& console) {
     if (!name)
         return name.error();
     const PaperKind* kind = findPaper(*name);
-    if (!kind)
+    if (!kind && !isBillPaper(*name))
         return badInput("\"" + *name + "\" is no paper; there are " + paperNames("and") + ".");
     const auto path = positional(parser, 1, "of which book");
     if (!path)
@@ -157,6 +180,8 @@ Result<void> run(const QCommandLineParser& parser, Console& console) {
         return fewEnough;
     if (formsAsked(parser) != 1)
         return badInput("Say one of --pdf, --csv, --json and --text.");
+    if (!kind)
+        return printBill(*name, *path, parser, console);
     if (isSet(parser, "level") && !kind->byLevel)
         return badInput("The " + *name + " is for the whole house; it cannot be of one level.");
     auto opened = openWorkbook(*path, OpenMode::look);
@@ -174,6 +199,6 @@ Result<void> run(const QCommandLineParser& parser, Console& console) {
 } // namespace
 
 const Command printCommand{
-    "print", "print a paper of a plan or house: PDF, CSV, JSON or text", declare, run};
+    "print", "print a paper of a plan, house or builder: PDF, CSV, JSON or text", declare, run};
 
 } // namespace miterbook

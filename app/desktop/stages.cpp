@@ -2,6 +2,7 @@
 #include "desktop/stages.h"
 
 #include "stages/bid/bid_stage.h"
+#include "stages/bill/bill_stage.h"
 #include "stages/cut/cut_stage.h"
 #include "stages/order/order_stage.h"
 #include "stages/plan/plan_stage.h"
@@ -19,7 +20,8 @@ std::unique_ptr<Stage> make(Desk& desk, FigureDesk& figures) {
 } // namespace
 
 std::vector<StageFactory> workingStages() {
-    return {make<PlanStage>, make<TakeoffStage>, make<BidStage>, make<OrderStage>, make<CutStage>};
+    return {make<PlanStage>, make<TakeoffStage>, make<BidStage>, make<OrderStage>, make<CutStage>,
+        make<BillStage>};
 }
 
 } // namespace miterbook

@@ -21,7 +21,8 @@ namespace {
 TEST(Houses, ShowPriceAndHoursOnceTheyAreKnown) {
     UiKit kit;
     ASSERT_TRUE(kit.startHouse("Lot 14"));
-    HousesPage page(kit.desk());
+    MoneyDesk money(kit.desk());
+    HousesPage page(kit.desk(), money);
     page.resize(1200, 500);
     page.show();
     auto* table = page.findChild<DataTable*>();
@@ -36,7 +37,8 @@ TEST(Houses, TheStageIsTypedAndFiltered) {
     UiKit kit;
     ASSERT_TRUE(kit.startHouse("Lot 14"));
     ASSERT_TRUE(kit.startHouse("Lot 15"));
-    HousesPage page(kit.desk());
+    MoneyDesk money(kit.desk());
+    HousesPage page(kit.desk(), money);
     page.show();
     auto* table = page.findChild<DataTable*>();
     goTo(*table, 1, u"Stage"_s);
@@ -57,7 +59,8 @@ TEST(Houses, TheStageIsTypedAndFiltered) {
 TEST(Houses, EnterOpensTheHouse) {
     UiKit kit;
     const Id<House> house = kit.startHouse("Lot 14");
-    HousesPage page(kit.desk());
+    MoneyDesk money(kit.desk());
+    HousesPage page(kit.desk(), money);
     page.show();
     JobRef opened;
     QObject::connect(&page, &HousesPage::opened, [&](const JobRef& job) { opened = job; });

@@ -91,7 +91,7 @@ TEST_F(WindowTest, EscapeGoesBackToTheHouses) {
     m_window.show();
     m_window.activateWindow();
     ASSERT_TRUE(QTest::qWaitForWindowActive(&m_window));
-    QTest::keyClick(&m_window, Qt::Key_4, Qt::AltModifier);
+    QTest::keyClick(&m_window, Qt::Key_5, Qt::AltModifier);
     EXPECT_EQ(m_window.place(), MainWindow::job);
     QTest::keyClick(&m_window, Qt::Key_Home, Qt::AltModifier);
     EXPECT_EQ(m_window.place(), MainWindow::houses);

@@ -35,6 +35,12 @@ QString walkText() {
         "goes into the rack under Sticks; an offcut that is begun leaves it by itself. Measure "
         "sheet, saw sheet, stick diagrams, labels and assembly sheet are papers to hang by the "
         "saw.\n\n"
+        "9. Bill. Enter extras as they are asked for: the book's rates price them, and the page says "
+        "NOT APPROVED until you note who said yes. When the bid is accepted it becomes the contract. "
+        "Say how much of each piece of work is done, or on which day a stage was reached, and issue "
+        "the draw. An issued invoice keeps its number and its text for ever; void it or issue a credit "
+        "note. Payments pay the oldest invoices first. Under \"Office\" you see who owes, what is to be "
+        "billed, reminders, and the dates of the houses.\n\n"
         "There is nothing to save: what is on the screen is in the book. Every change can be "
         "undone.");
 }
@@ -43,8 +49,9 @@ QString keysText() {
     return QObject::tr(
         "Everywhere\n"
         "  Alt+Home, or Esc           Houses\n"
-        "  Alt+2, Alt+3, Alt+4        Plans, the book, the open plan or house\n"
-        "  Ctrl+1 to Ctrl+5           the stages of a plan or house\n"
+        "  Alt+2, Alt+3, Alt+4        Plans, the book, the office\n"
+        "  Alt+5                      the open plan or house\n"
+        "  Ctrl+1 to Ctrl+6           the stages of a plan or house\n"
         "  Ctrl+Z, Ctrl+Shift+Z       undo, redo\n"
         "  Ctrl+F                     find rows in the table\n"
         "  F1, Ctrl+/                 how a job walks through the book, these keys\n\n"

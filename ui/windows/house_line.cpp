@@ -83,6 +83,27 @@ constexpr Column<HouseLine> hoursColumn{.title = QT_TRANSLATE_NOOP("Column", "Ho
     },
     .summed = true};
 
+constexpr Column<HouseLine> billedColumn{.title = QT_TRANSLATE_NOOP("Column", "Billed"),
+    .kind = CellKind::money,
+    .number = [](const HouseLine& line) { return line.money.work.cents(); },
+    .write = [](std::int64_t cents, const Book&) { return text(formatMoney(Money::cents(cents))); },
+    .whereFrom = [](const HouseLine& line, const Book&) {
+        return QCoreApplication::translate("Column",
+            "Work on its invoices, before tax, with %1 of retainage; %2 was agreed.")
+            .arg(text(formatMoney(line.money.retained)), text(formatMoney(line.money.value)));
+    },
+    .summed = true};
+
+constexpr Column<HouseLine> owedColumn{.title = QT_TRANSLATE_NOOP("Column", "Owed"),
+    .kind = CellKind::money,
+    .number = [](const HouseLine& line) { return line.money.owed.cents(); },
+    .write = [](std::int64_t cents, const Book&) { return text(formatMoney(Money::cents(cents))); },
+    .whereFrom = [](const HouseLine&, const Book&) {
+        return QCoreApplication::translate(
+            "Column", "Open on its invoices, tax included; retainage that is held is not owed yet.");
+    },
+    .summed = true};
+
 constexpr Column<HouseLine> columns[] = {
     houseText<&House::name>(QT_TRANSLATE_NOOP("Column", "House")),
     stageColumn,
@@ -93,6 +114,8 @@ constexpr Column<HouseLine> columns[] = {
     startedColumn,
     priceColumn,
     hoursColumn,
+    billedColumn,
+    owedColumn,
     houseText<&House::note>(QT_TRANSLATE_NOOP("Column", "Note")),
 };
 

@@ -4,6 +4,7 @@
 #include "job/house.h"
 #include "widgets/column.h"
 #include "windows/house_figures.h"
+#include "windows/money_desk.h"
 
 #include <span>
 
@@ -13,6 +14,7 @@ namespace miterbook {
 struct HouseLine {
     House house;
     std::optional<HouseFigure> figure;
+    HouseMoney money;
 
     bool operator==(const HouseLine&) const = default;
 };

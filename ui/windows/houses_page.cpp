@@ -20,9 +20,10 @@
 
 namespace miterbook {
 
-HousesPage::HousesPage(Desk& desk, QWidget* parent)
+HousesPage::HousesPage(Desk& desk, MoneyDesk& money, QWidget* parent)
     : QWidget(parent)
     , m_desk(desk)
+    , m_money(money)
     , m_figures(desk)
     , m_model(new TableModel<HouseLine>(desk, spec(), this))
     , m_panel(new TablePanel(*m_model))
@@ -71,7 +72,7 @@ TableSpec<HouseLine> HousesPage::spec() {
     spec.rows = [this] {
         std::vector<HouseLine> lines;
         for (const auto& [id, house] : m_desk.book().jobs.of<House>())
-            lines.push_back({house, m_figures.find(house.work)});
+            lines.push_back({house, m_figures.find(house.work), m_money.of(id)});
         return lines;
     };
     spec.fixedRows = true; // the page removes them with everything below them

@@ -23,7 +23,7 @@ struct TableSpec;
 class HousesPage final : public QWidget {
     Q_OBJECT
 public:
-    explicit HousesPage(Desk& desk, QWidget* parent = nullptr);
+    HousesPage(Desk& desk, MoneyDesk& money, QWidget* parent = nullptr);
     ~HousesPage() override;
 
     const QList<QAction*>& actions() const { return m_actions; }
@@ -52,6 +52,7 @@ private:
     void wantVisible();
 
     Desk& m_desk;
+    MoneyDesk& m_money;
     HouseFigures m_figures;
     TableModel<HouseLine>* m_model;
     TablePanel* m_panel;

@@ -12,6 +12,7 @@
 #include "windows/houses_page.h"
 #include "windows/job_page.h"
 #include "windows/nav_bar.h"
+#include "windows/office_page.h"
 #include "windows/plans_page.h"
 #include "windows/status_line.h"
 
@@ -40,6 +41,7 @@ MainWindow::MainWindow(
     : m_desk(desk)
     , m_services(services)
     , m_figures(desk)
+    , m_money(desk)
     , m_files(new BookActions(desk, services, *this)) {
     makePages(stages);
     connectPages();
@@ -58,16 +60,19 @@ void MainWindow::makePages(const std::vector<StageFactory>& stages) {
     m_nav->add(tr("Houses"), tr("Every house by stage (Alt+Home)"));
     m_nav->add(tr("Plans"), tr("Builders' plans (Alt+2)"));
     m_nav->add(tr("The book"), tr("Profiles and prices, labour rates, crew, builders, terms (Alt+3)"));
-    m_nav->add({}, tr("The plan or house you are working on (Alt+4)"));
+    m_nav->add(tr("Office"), tr("Who owes, what to bill, reminders, dates (Alt+4)"));
+    m_nav->add({}, tr("The plan or house you are working on (Alt+5)"));
     m_nav->setShown(job, false);
 
     m_places = new QStackedWidget;
-    m_houses = new HousesPage(m_desk);
+    m_houses = new HousesPage(m_desk, m_money);
     m_plans = new PlansPage(m_desk, *m_files);
     m_job = new JobPage(m_desk, m_figures);
     m_places->addWidget(m_houses);
     m_places->addWidget(m_plans);
     m_places->addWidget(new BookPage(m_desk));
+    m_office = new OfficePage(m_desk, m_money);
+    m_places->addWidget(m_office);
     m_places->addWidget(m_job);
     for (const StageFactory& make : stages)
         m_job->addStage(make(m_desk, m_figures));
@@ -85,6 +90,7 @@ void MainWindow::makePages(const std::vector<StageFactory>& stages) {
 void MainWindow::connectPages() {
     connect(m_nav, &NavBar::chosen, this, [this](int place) { showPlace(Place(place)); });
     connect(m_houses, &HousesPage::opened, this, &MainWindow::showJob);
+    connect(m_office, &OfficePage::opened, this, &MainWindow::showJob);
     connect(m_plans, &PlansPage::opened, this, &MainWindow::showJob);
     connect(m_plans, &PlansPage::startWanted, m_houses, &HousesPage::startHouse);
     connect(&m_desk, &Desk::refused, m_strip, &MessageStrip::say);
@@ -176,7 +182,8 @@ void MainWindow::makeGoMenu() {
     add(tr("&Houses"), QKeySequence(Qt::ALT | Qt::Key_Home), houses);
     add(tr("&Plans"), QKeySequence(Qt::ALT | Qt::Key_2), plans);
     add(tr("The &book"), QKeySequence(Qt::ALT | Qt::Key_3), book);
-    add(tr("The &open plan or house"), QKeySequence(Qt::ALT | Qt::Key_4), job);
+    add(tr("O&ffice"), QKeySequence(Qt::ALT | Qt::Key_4), office);
+    add(tr("The &open plan or house"), QKeySequence(Qt::ALT | Qt::Key_5), job);
     go->addSeparator();
     for (int stage = 0; stage < m_job->stageCount(); ++stage) {
         QAction* action = go->addAction(

@@ -3,6 +3,7 @@
 
 #include "desk/figure_desk.h"
 #include "stages/stage.h"
+#include "windows/money_desk.h"
 
 #include <QMainWindow>
 
@@ -22,6 +23,7 @@ class HousesPage;
 class JobPage;
 class MessageStrip;
 class NavBar;
+class OfficePage;
 class PlansPage;
 
 using StageFactory = std::function<std::unique_ptr<Stage>(Desk&, FigureDesk&)>;
@@ -30,7 +32,7 @@ using StageFactory = std::function<std::unique_ptr<Stage>(Desk&, FigureDesk&)>;
 class MainWindow final : public QMainWindow {
     Q_OBJECT
 public:
-    enum Place { houses, plans, book, job };
+    enum Place { houses, plans, book, office, job };
 
     /// Desk and services must outlive the window. Stages stand on the strip in this order.
     MainWindow(Desk& desk, AppServices& services, const std::vector<StageFactory>& stages);
@@ -61,11 +63,13 @@ private:
     Desk& m_desk;
     AppServices& m_services;
     FigureDesk m_figures;
+    MoneyDesk m_money;
     BookActions* m_files;
     NavBar* m_nav = nullptr;
     QStackedWidget* m_places = nullptr;
     HousesPage* m_houses = nullptr;
     PlansPage* m_plans = nullptr;
+    OfficePage* m_office = nullptr;
     JobPage* m_job = nullptr;
     MessageStrip* m_strip = nullptr;
 };

@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "batch/opened_book.h"
+#include "papers/paper.h"
+
+#include <QCommandLineParser>
+
+#include <algorithm>
+#include <array>
+#include <string_view>
+
+namespace miterbook {
+
+/// Papers about money, which are not made of a plan.
+inline constexpr std::array<std::string_view, 3> billPaperNames{"invoice", "extra", "statement"};
+
+inline bool isBillPaper(std::string_view name) {
+    return std::ranges::find(billPaperNames, name) != billPaperNames.end();
+}
+
+/// The paper that `print` asks for: an invoice or credit note as it was issued, an extra, or a
+/// builder's statement. Errors: one sentence.
+Result<Paper> billPaper(const std::string& name, OpenedBook& opened,
+    const QCommandLineParser& parser, Date date);
+
+/// The builder of a name. Errors: none of that name (the names there are).
+Result<Id<Builder>> findBuilder(const Book& book, const std::string& name);
+
+} // namespace miterbook

@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "basics/date.h"
+#include "basics/money.h"
+#include "basics/result.h"
+
+#include <QDialog>
+
+#include <functional>
+
+class QCheckBox;
+class QComboBox;
+class QFormLayout;
+class QLabel;
+class QLineEdit;
+
+namespace miterbook {
+
+/// A few fields to fill in before something is done. What is refused is said below the fields, and
+/// the dialog stays with what was typed.
+class FieldDialog final : public QDialog {
+    Q_OBJECT
+public:
+    /// `yes` is the button that does it.
+    FieldDialog(const QString& title, const QString& yes, QWidget* parent);
+
+    QLineEdit* addText(const QString& label, const QString& start = {});
+    /// Written as 2026-11-25.
+    QLineEdit* addDate(const QString& label, Date start);
+    QLineEdit* addMoney(const QString& label, Money start = {});
+    QComboBox* addChoice(const QString& label, const QStringList& choices);
+    QCheckBox* addCheck(const QString& words, bool checked);
+    void addHint(const QString& words);
+    /// A button that does something on the way, such as a preview.
+    void addStep(const QString& words, std::function<Result<void>()> step);
+
+    /// Shows the dialog until `done` succeeds or the user gives up. `done` says what was refused.
+    bool run(std::function<Result<void>()> done);
+
+    static Result<Date> dateIn(const QLineEdit& line);
+    static Result<Money> moneyIn(const QLineEdit& line);
+
+private:
+    void tryIt();
+    bool say(const Result<void>& result);
+
+    QFormLayout* m_form;
+    QLabel* m_refused;
+    std::function<Result<void>()> m_done;
+};
+
+} // namespace miterbook

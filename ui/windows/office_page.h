@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "desk/job_ref.h"
+
+#include <QWidget>
+
+class QTabWidget;
+
+namespace miterbook {
+
+class DataTable;
+class Desk;
+class MoneyDesk;
+
+/// What goes over all houses: who owes, what is to be billed, reminders, dates.
+class OfficePage final : public QWidget {
+    Q_OBJECT
+public:
+    OfficePage(Desk& desk, MoneyDesk& money, QWidget* parent = nullptr);
+
+    QTabWidget& tabs() const { return *m_tabs; }
+    DataTable& aging() const { return *m_aging; }
+    DataTable& houses() const { return *m_houses; }
+
+Q_SIGNALS:
+    void opened(const miterbook::JobRef& job);
+
+private:
+    QWidget* agingTab();
+    QWidget* housesTab();
+    void showStatement();
+    void openHouse();
+
+    Desk& m_desk;
+    MoneyDesk& m_money;
+    QTabWidget* m_tabs;
+    DataTable* m_aging = nullptr;
+    DataTable* m_houses = nullptr;
+};
+
+} // namespace miterbook
