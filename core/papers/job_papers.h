@@ -28,6 +28,9 @@ Paper takeoffPaper(const PaperJob& job, const JobFigures& figures);
 /// To the yard: sticks by profile and length, parts; "no substitutions"; no prices of the bid.
 Paper orderPaper(const PaperJob& job, const JobFigures& figures);
 
+/// Each level drawn with room names and opening numbers, as they stand on the saw's papers.
+Paper planPaper(const PaperJob& job, const JobFigures& figures);
+
 // For the day at the saw; each heeds the level.
 
 /// Openings in walking order with what was read, the rest to be filled in by hand.

@@ -3,6 +3,7 @@
 
 #include "desk/desk.h"
 #include "desk/figure_desk.h"
+#include "stages/plan/drawing/plan_panel.h"
 #include "stages/plan/live_panel.h"
 #include "stages/plan/plan_form.h"
 #include "stages/plan/plan_tables.h"
@@ -23,14 +24,21 @@ PlanPage::PlanPage(Desk& desk, FigureDesk& figures, QWidget* parent)
     , m_desk(desk)
     , m_figures(figures)
     , m_target(new TargetBar(desk))
+    , m_drawing(new PlanPanel(desk))
     , m_tables(new PlanTables(desk))
     , m_variants(new VariantsPanel(desk))
     , m_form(new PlanForm(desk))
     , m_live(new LivePanel(desk, figures)) {
     m_tables->addTab(m_variants, tr("Elevations and options"));
     m_tables->addTab(m_form, tr("Plan and profiles"));
+    auto* both = new QSplitter(Qt::Vertical);
+    both->addWidget(m_drawing);
+    both->addWidget(m_tables);
+    both->setStretchFactor(0, 3);
+    both->setStretchFactor(1, 2);
+    both->setSizes({560, 400});
     auto* split = new QSplitter;
-    split->addWidget(m_tables);
+    split->addWidget(both);
     split->addWidget(m_live);
     split->setStretchFactor(0, 3);
     split->setStretchFactor(1, 1);
@@ -43,6 +51,9 @@ PlanPage::PlanPage(Desk& desk, FigureDesk& figures, QWidget* parent)
     setFocusProxy(m_tables);
     connect(m_target, &TargetBar::chosen, this, &PlanPage::takeTarget);
     connect(m_live, &LivePanel::wanted, this, &PlanPage::showSource);
+    connect(m_drawing, &PlanPanel::chosen, m_tables, &PlanTables::showSource);
+    connect(m_tables, &PlanTables::rowChosen, m_drawing, &PlanPanel::showSource);
+    connect(&desk, &Desk::changed, this, &PlanPage::showStates);
 }
 
 PlanPage::~PlanPage() = default;
@@ -50,6 +61,8 @@ PlanPage::~PlanPage() = default;
 void PlanPage::showJob(const JobRef& job) {
     m_target->showPlan(job.plan);
     m_tables->setTarget(m_target->target());
+    m_drawing->setTarget(m_target->target());
+    showStates();
     m_variants->showPlan(job.plan);
     m_form->showPlan(job.plan);
     m_tables->setTabVisible(m_tables->indexOf(m_variants), !job.house);
@@ -58,6 +71,7 @@ void PlanPage::showJob(const JobRef& job) {
 /// What goes into an elevation or option is also looked at with it.
 void PlanPage::takeTarget(const EditTarget& target) {
     m_tables->setTarget(target);
+    m_drawing->setTarget(target);
     const Variant* variant
         = m_desk.book().sheet(target.plan).of<Variant>().find(target.variant);
     if (!variant || m_figures.job().plan != target.plan)
@@ -71,8 +85,19 @@ void PlanPage::takeTarget(const EditTarget& target) {
 }
 
 void PlanPage::showSource(const Source& source) {
+    m_drawing->showSource(source);
     if (!m_tables->showSource(source))
         m_tables->setCurrentWidget(m_form);
+}
+
+/// How far the openings of a house have come at the saw.
+void PlanPage::showStates() {
+    const Id<Plan> plan = m_target->target().plan;
+    m_drawing->view().setStates(statesOf(m_desk.book().sheet(plan).of<CutPiece>()));
+}
+
+QList<QAction*> PlanPage::drawingActions() const {
+    return m_drawing->actions();
 }
 
 void PlanPage::restoreRows() {

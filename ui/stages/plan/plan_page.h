@@ -7,12 +7,15 @@
 
 #include <QWidget>
 
+class QAction;
+
 namespace miterbook {
 
 class Desk;
 class FigureDesk;
 class LivePanel;
 class PlanForm;
+class PlanPanel;
 class PlanTables;
 class TargetBar;
 class VariantsPanel;
@@ -28,15 +31,18 @@ public:
     void showJob(const JobRef& job);
     void bringSchedule(ScheduleKind kind);
     void restoreRows();
+    QList<QAction*> drawingActions() const;
     QString nextStep() const;
 
 private:
     void takeTarget(const EditTarget& target);
     void showSource(const Source& source);
+    void showStates();
 
     Desk& m_desk;
     FigureDesk& m_figures;
     TargetBar* m_target;
+    PlanPanel* m_drawing;
     PlanTables* m_tables;
     VariantsPanel* m_variants;
     PlanForm* m_form;
