@@ -36,6 +36,17 @@ PaperTable asTable(const PaperLabels& labels) {
     return table;
 }
 
+PaperTable asTable(const PaperFloor& floor) {
+    PaperTable table;
+    table.title = floor.title;
+    table.columns = {{"On the plan", PaperColumn::Align::left, 30},
+        {"Size", PaperColumn::Align::left, 24}, {"Where", PaperColumn::Align::left, 40}};
+    for (const PaperFloor::Entry& entry : floor.entries)
+        table.rows.push_back({PaperTable::Kind::plain,
+            {Cell::of(entry.what), Cell::of(entry.size), Cell::of(entry.where)}});
+    return table;
+}
+
 std::optional<PaperTable> tableIn(const Block& block) {
     if (const auto* table = std::get_if<PaperTable>(&block))
         return *table;
@@ -43,6 +54,8 @@ std::optional<PaperTable> tableIn(const Block& block) {
         return asTable(*bars);
     if (const auto* labels = std::get_if<PaperLabels>(&block))
         return asTable(*labels);
+    if (const auto* floor = std::get_if<PaperFloor>(&block))
+        return asTable(*floor);
     return std::nullopt;
 }
 

@@ -54,8 +54,46 @@ struct PaperLabels {
     bool operator==(const PaperLabels&) const = default;
 };
 
+/// A floor drawn to scale, or to fit where no usual scale does. Places are inches of the house, x to
+/// the right and y down, from the upper left corner of what is drawn.
+struct PaperFloor {
+    struct Line {
+        double x1 = 0;
+        double y1 = 0;
+        double x2 = 0;
+        double y2 = 0;
+        double weight = 0.5; ///< points
+
+        bool operator==(const Line&) const = default;
+    };
+    struct Label {
+        double x = 0;
+        double y = 0;
+        std::string text;
+        bool bold = false;
+
+        bool operator==(const Label&) const = default;
+    };
+    struct Entry {
+        std::string what; ///< "W4", "Great room"
+        std::string size;
+        std::string where;
+
+        bool operator==(const Entry&) const = default;
+    };
+    std::string title;
+    double width = 0;
+    double height = 0;
+    std::vector<Line> lines;
+    std::vector<Label> labels;
+    std::vector<Entry> entries; ///< what is on it, for text, CSV and JSON
+
+    bool operator==(const PaperFloor&) const = default;
+};
+
 /// The same as a table, for text, CSV and JSON.
 PaperTable asTable(const PaperBars& bars);
 PaperTable asTable(const PaperLabels& labels);
+PaperTable asTable(const PaperFloor& floor);
 
 } // namespace miterbook

@@ -32,6 +32,9 @@ Paper orderPaper(const PaperJob& job, const JobFigures& figures);
 /// of them anew and heeds neither the figures nor the selection.
 Paper priceSheetPaper(const PaperJob& job, const JobFigures& figures);
 
+/// Each level drawn with room names and opening numbers, as they stand on the saw's papers.
+Paper planPaper(const PaperJob& job, const JobFigures& figures);
+
 // For the day at the saw; each heeds the level.
 
 /// Openings in walking order with what was read, the rest to be filled in by hand.

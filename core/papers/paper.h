@@ -67,7 +67,8 @@ struct Signatures {
     bool operator==(const Signatures&) const = default;
 };
 
-using Block = std::variant<Paragraph, PaperTable, Signatures, PaperBars, PaperLabels>;
+using Block
+    = std::variant<Paragraph, PaperTable, Signatures, PaperBars, PaperLabels, PaperFloor>;
 
 /// What a block says as a table; nothing for running text and lines to sign on.
 std::optional<PaperTable> tableIn(const Block& block);

@@ -77,6 +77,10 @@ void write(TextPage& page, const PaperLabels& labels) {
     write(page, asTable(labels));
 }
 
+void write(TextPage& page, const PaperFloor& floor) {
+    write(page, asTable(floor));
+}
+
 /// Two signatures side by side.
 void write(TextPage& page, const Signatures& signatures) {
     for (std::size_t i = 0; i < signatures.who.size(); i += 2) {

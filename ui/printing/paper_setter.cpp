@@ -3,6 +3,7 @@
 
 #include "printing/block_setter.h"
 #include "printing/drawing_setter.h"
+#include "printing/floor_setter.h"
 #include "printing/heading_setter.h"
 #include "printing/page_breaker.h"
 #include "printing/printable_text.h"
@@ -28,6 +29,7 @@ struct BlockVisitor {
         setSignatures(signatures, fonts, area.width(), slabs);
     }
     void operator()(const PaperBars& bars) const { setBars(bars, fonts, area.width(), slabs); }
+    void operator()(const PaperFloor& floor) const { setFloor(floor, fonts, area, slabs); }
     void operator()(const PaperLabels& labels) const {
         setLabels(labels, fonts, area.height(), slabs);
     }

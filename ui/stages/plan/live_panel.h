@@ -6,7 +6,9 @@
 #include <QWidget>
 
 class QLabel;
+class QCheckBox;
 class QListWidget;
+class QPushButton;
 
 namespace miterbook {
 
@@ -24,6 +26,9 @@ public:
     /// How many remarks are problems, and how many are there in all.
     int problems() const { return m_problems; }
     int remarks() const { return static_cast<int>(m_remarks.size()); }
+    /// Puts the current reminder away with a reason; brings one back that was put away.
+    void putAway(const QString& reason);
+    void bringBack();
 
 Q_SIGNALS:
     /// The row of a remark is wanted.
@@ -34,6 +39,9 @@ private:
     void showHead();
     void showFeet();
     void showRemarks();
+    void showChosen();
+    void askReason();
+    const Table<Dismissal>& dismissals() const;
 
     Desk& m_desk;
     FigureDesk& m_figures;
@@ -41,7 +49,10 @@ private:
     FigureView* m_feet;
     QLabel* m_count;
     QListWidget* m_list;
-    std::vector<Remark> m_remarks;
+    QPushButton* m_away;
+    QCheckBox* m_showAway;
+    std::vector<Remark> m_remarks;       ///< as listed
+    std::vector<Dismissal> m_putAway;    ///< listed behind them when asked for
     int m_problems = 0;
 };
 

@@ -4,6 +4,7 @@
 #include "desk/desk.h"
 #include "desk/figure_desk.h"
 #include "job/cut_figures.h"
+#include "stages/plan/drawing/plan_panel.h"
 #include "stages/plan/live_panel.h"
 #include "stages/plan/plan_form.h"
 #include "stages/plan/plan_tables.h"
@@ -24,14 +25,21 @@ PlanPage::PlanPage(Desk& desk, FigureDesk& figures, QWidget* parent)
     , m_desk(desk)
     , m_figures(figures)
     , m_target(new TargetBar(desk))
+    , m_drawing(new PlanPanel(desk))
     , m_tables(new PlanTables(desk))
     , m_variants(new VariantsPanel(desk))
     , m_form(new PlanForm(desk))
     , m_live(new LivePanel(desk, figures)) {
     m_tables->addTab(m_variants, tr("Elevations and options"));
     m_tables->addTab(m_form, tr("Plan and profiles"));
+    auto* both = new QSplitter(Qt::Vertical);
+    both->addWidget(m_drawing);
+    both->addWidget(m_tables);
+    both->setStretchFactor(0, 3);
+    both->setStretchFactor(1, 2);
+    both->setSizes({560, 400});
     auto* split = new QSplitter;
-    split->addWidget(m_tables);
+    split->addWidget(both);
     split->addWidget(m_live);
     split->setStretchFactor(0, 3);
     split->setStretchFactor(1, 1);
@@ -45,6 +53,9 @@ PlanPage::PlanPage(Desk& desk, FigureDesk& figures, QWidget* parent)
     connect(m_target, &TargetBar::chosen, this, &PlanPage::takeTarget);
     connect(m_live, &LivePanel::wanted, this, &PlanPage::showSource);
     connect(&figures, &FigureDesk::figured, this, &PlanPage::showStates);
+    connect(m_drawing, &PlanPanel::chosen, m_tables, &PlanTables::showSource);
+    connect(m_tables, &PlanTables::rowChosen, m_drawing, &PlanPanel::showSource);
+    connect(&desk, &Desk::changed, this, &PlanPage::showStates);
 }
 
 PlanPage::~PlanPage() = default;
@@ -52,6 +63,8 @@ PlanPage::~PlanPage() = default;
 void PlanPage::showJob(const JobRef& job) {
     m_target->showPlan(job.plan);
     m_tables->setTarget(m_target->target());
+    m_drawing->setTarget(m_target->target());
+    showStates();
     m_variants->showPlan(job.plan);
     m_form->showPlan(job.plan);
     m_tables->setTabVisible(m_tables->indexOf(m_variants), !job.house);
@@ -64,10 +77,12 @@ void PlanPage::showEvent(QShowEvent* event) {
 
 /// How far windows and doors are, once something has been cut.
 void PlanPage::showStates() {
+    const JobRef& job = m_figures.job();
+    const SheetRows& sheet = m_desk.book().sheet(job.plan);
+    m_drawing->view().setStates(statesOf(sheet.of<CutPiece>()));
     if (!isVisible())
         return;
-    const JobRef& job = m_figures.job();
-    const bool begun = job.house && !m_desk.book().sheet(job.plan).of<CutPiece>().empty();
+    const bool begun = job.house && !sheet.of<CutPiece>().empty();
     m_tables->setStates(begun
             ? rowStates(cutFiguresFor(m_desk.book(), m_figures.figures()).sheet)
             : std::map<std::int64_t, RowState>());
@@ -76,6 +91,7 @@ void PlanPage::showStates() {
 /// What goes into an elevation or option is also looked at with it.
 void PlanPage::takeTarget(const EditTarget& target) {
     m_tables->setTarget(target);
+    m_drawing->setTarget(target);
     const Variant* variant
         = m_desk.book().sheet(target.plan).of<Variant>().find(target.variant);
     if (!variant || m_figures.job().plan != target.plan)
@@ -89,8 +105,13 @@ void PlanPage::takeTarget(const EditTarget& target) {
 }
 
 void PlanPage::showSource(const Source& source) {
+    m_drawing->showSource(source);
     if (!m_tables->showSource(source))
         m_tables->setCurrentWidget(m_form);
+}
+
+QList<QAction*> PlanPage::drawingActions() const {
+    return m_drawing->actions();
 }
 
 void PlanPage::restoreRows() {

@@ -7,12 +7,15 @@
 
 #include <QWidget>
 
+class QAction;
+
 namespace miterbook {
 
 class Desk;
 class FigureDesk;
 class LivePanel;
 class PlanForm;
+class PlanPanel;
 class PlanTables;
 class TargetBar;
 class VariantsPanel;
@@ -28,6 +31,7 @@ public:
     void showJob(const JobRef& job);
     void bringSchedule(ScheduleKind kind);
     void restoreRows();
+    QList<QAction*> drawingActions() const;
     QString nextStep() const;
 
 protected:
@@ -41,6 +45,7 @@ private:
     Desk& m_desk;
     FigureDesk& m_figures;
     TargetBar* m_target;
+    PlanPanel* m_drawing;
     PlanTables* m_tables;
     VariantsPanel* m_variants;
     PlanForm* m_form;

@@ -22,6 +22,7 @@ PlanStage::PlanStage(Desk& desk, FigureDesk& figures, QObject* parent)
     auto* restore = new QAction(tr("Take rows as in the &base plan"), this);
     connect(restore, &QAction::triggered, m_page, &PlanPage::restoreRows);
     m_actions.append(restore);
+    m_actions.append(m_page->drawingActions());
     connect(&figures, &FigureDesk::figured, this, &Stage::nextStepChanged);
 }
 

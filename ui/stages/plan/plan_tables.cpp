@@ -11,6 +11,8 @@
 #include "widgets/table_model.h"
 #include "widgets/table_panel.h"
 
+#include <QApplication>
+
 namespace miterbook {
 
 namespace {
@@ -77,6 +79,17 @@ void PlanTables::add(TableSpec<Row> spec) {
     auto* model = new TableModel<Row>(m_desk, std::move(spec), this);
     auto* panel = new TablePanel(*model);
     addTab(panel, title);
+    connect(&panel->table(), &DataTable::currentRowChanged, this, [this, panel, model](int row) {
+        const QWidget* focus = QApplication::focusWidget();
+        if (row < 0 || !focus || !panel->isAncestorOf(focus))
+            return;
+        Source source;
+        if constexpr (std::is_same_v<Row, Level>)
+            source.level = Id<Level>(model->keyOfRow(row));
+        else
+            source.row = Id<Row>(model->keyOfRow(row));
+        Q_EMIT rowChosen(source);
+    });
     m_tabs.push_back({panel, model, [model](EditBuilder& edit, int row) {
         restoreRow(edit, *model->rowAt(row));
     }});

@@ -34,6 +34,10 @@ public:
     /// The table of the tab in view; nullptr on a tab without one.
     DataTable* currentTable() const;
 
+Q_SIGNALS:
+    /// The cursor has come to a row.
+    void rowChosen(const miterbook::Source& source);
+
 private:
     struct Tab {
         TablePanel* panel = nullptr;

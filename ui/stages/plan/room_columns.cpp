@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "stages/plan/room_columns.h"
 
+#include "plan/outline.h"
 #include "plan/room_text.h"
 #include "widgets/profile_column.h"
 
@@ -61,8 +62,9 @@ constexpr Column<Room> wallsColumn{.title = QT_TRANSLATE_NOOP("Column", "Walls")
     .read = [](const Room& room, const Book& book) {
         return text(formatWalls(room.walls, wallStyle(book)));
     },
-    .edit = [](Room& room, const QString& typed, const Book& book) {
-        return putInto<&Room::walls>(room, parseWalls(utf8(typed), book.prices.shop().unit));
+    .edit = [](Room& room, const QString& typed, const Book& book) -> Result<void> {
+        auto walls = parseWalls(utf8(typed), book.prices.shop().unit);
+        return walls ? setWalls(room, std::move(walls).value()) : Result<void>(walls.error());
     }};
 
 constexpr Column<Room> perimeterColumn{.title = QT_TRANSLATE_NOOP("Column", "Perimeter, ft"),

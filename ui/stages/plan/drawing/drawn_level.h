@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "plan/place.h"
+#include "stages/plan/variant_rows.h"
+
+#include <optional>
+
+namespace miterbook {
+
+/// A room, opening or counted work on the drawing, by the key that its table knows it by.
+struct DrawnItem {
+    enum class Kind { room, opening, work };
+    Kind kind = Kind::room;
+    std::int64_t key = 0;
+
+    auto operator<=>(const DrawnItem&) const = default;
+};
+
+/// What is drawn of one level for a target: the rows shown there, those that the target takes away
+/// left out unless asked for.
+class DrawnLevel {
+public:
+    DrawnLevel(const Book& book, const EditTarget& target, Id<Level> level);
+
+    const Book& book() const { return *m_book; }
+    const EditTarget& target() const { return m_target; }
+    Id<Level> level() const { return m_level; }
+    const PlanRows& sheet() const { return m_book->sheet(m_target.plan); }
+
+    /// On the level, in position order; removed rows among them.
+    const std::vector<Room>& rooms() const { return m_rooms; }
+    const std::vector<Opening>& openings() const { return m_openings; }
+    const std::vector<OtherWork>& works() const { return m_works; }
+
+    /// By key; nullptr when it is not there or taken away.
+    const Room* room(std::int64_t key) const;
+    const Opening* opening(std::int64_t key) const;
+    const OtherWork* work(std::int64_t key) const;
+
+    /// The drawn room at a point, the smallest where several are.
+    const Room* roomAt(PlanPoint point) const;
+    /// The drawn room whose wall is nearest to a point within `reach`, and the place in it.
+    struct Hit {
+        const Room* room = nullptr;
+        WallPlace place;
+    };
+    std::optional<Hit> wallAt(PlanPoint point, Length reach) const;
+    /// The room across the wall from a place; nullptr for an outside wall.
+    const Room* behind(const Room& room, const WallPlace& place, Length* thickness = nullptr) const;
+
+    /// Outlines of the drawn rooms, but those of these keys.
+    std::vector<const Outline*> outlines(const std::vector<std::int64_t>& but = {}) const;
+
+private:
+    const Book* m_book;
+    EditTarget m_target;
+    Id<Level> m_level;
+    std::vector<Room> m_rooms;
+    std::vector<Opening> m_openings;
+    std::vector<OtherWork> m_works;
+};
+
+} // namespace miterbook

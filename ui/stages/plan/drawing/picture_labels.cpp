@@ -1,0 +1,107 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "stages/plan/drawing/picture_painter.h"
+
+#include <QFontMetricsF>
+
+namespace miterbook {
+
+namespace {
+
+constexpr double leastTextScale = 0.12; // pixels to the inch below which words say nothing
+
+} // namespace
+
+bool PicturePainter::write(const QString& text, std::initializer_list<QPointF> centres,
+    const QFont& font, const QColor& ink) {
+    const QFontMetricsF metrics(font, m_painter.device());
+    const QSizeF size(metrics.horizontalAdvance(text) + 4, metrics.height());
+    const auto rect = m_places.place(size, centres);
+    if (!rect)
+        return false;
+    m_painter.setFont(font);
+    m_painter.setPen(ink);
+    m_painter.drawText(*rect, Qt::AlignCenter | Qt::TextSingleLine, text);
+    return true;
+}
+
+void PicturePainter::labelOpening(const PictureOpening& opening) {
+    const QPointF at = m_frame.toScreen(opening.at);
+    if (opening.label.isEmpty() || m_frame.scale() < leastTextScale
+        || !m_view.adjusted(-40, -40, 40, 40).contains(at))
+        return;
+    const bool chosen = isSelected(DrawnItem::Kind::opening, opening.key);
+    const QFontMetricsF metrics(m_small, m_painter.device());
+    const double wide = metrics.horizontalAdvance(opening.label) / 2 + 4;
+    const double away = std::abs(opening.out.x()) * wide
+        + std::abs(opening.out.y()) * metrics.height() / 2 + 3;
+    const QPointF outside = opening.out * (opening.depth * m_frame.scale() + away);
+    const QPointF inside = -opening.out * away;
+    const QPointF aside = opening.along * (opening.width / 2 * m_frame.scale() + wide);
+    const QString label = chosen ? opening.label + QStringLiteral("  ") + opening.size
+                                 : opening.label;
+    write(label, {at + outside, at + inside, at + outside + aside, at + outside - aside},
+        chosen ? m_bold : m_small, chosen ? m_chosen : m_ink);
+}
+
+void PicturePainter::labelRoom(const PictureRoom& room) {
+    const QRectF box = onScreen(room.outline).boundingRect();
+    if (!box.intersects(m_view) || m_frame.scale() < leastTextScale)
+        return;
+    const QFontMetricsF bold(m_bold, m_painter.device());
+    const double line = bold.height();
+    const double wide = box.width() - 6;
+    // A room half out of sight still says its name where it is seen.
+    QPointF at = m_frame.toScreen(room.middle);
+    QString name = room.name;
+    if (bold.horizontalAdvance(name) > wide)
+        name = bold.elidedText(name, Qt::ElideRight, wide);
+    if (name.size() < 3 && name != room.name)
+        return;
+    if (room.mark == RowMark::removed)
+        name += QObject::tr(" (removed)");
+    const bool both = box.height() > 2.4 * line && bold.horizontalAdvance(room.size) < wide;
+    const QPointF up(0, both ? -line / 2 : 0);
+    const QPointF down(0, line);
+    const bool written = write(name,
+        {at + up, at + up + down * 1.2, at + up - down * 1.2, at + up + down * 2.4}, m_bold,
+        room.mark == RowMark::removed ? m_quiet : m_ink);
+    if (written && both)
+        write(room.size, {at + up + down, at + up + down * 2, at + up - down}, m_small, m_quiet);
+}
+
+void PicturePainter::labelWalls(const PictureRoom& room) {
+    const QPolygonF outline = onScreen(room.outline);
+    if (!outline.boundingRect().intersects(m_view))
+        return;
+    const QFontMetricsF metrics(m_small, m_painter.device());
+    for (qsizetype i = 0; i < outline.size(); ++i) {
+        const QPointF a = outline[i];
+        const QPointF way = outline[(i + 1) % outline.size()] - a;
+        const double length = std::hypot(way.x(), way.y());
+        const QString& text = room.lengths[static_cast<std::size_t>(i)];
+        const double wide = metrics.horizontalAdvance(text);
+        const bool upright = std::abs(way.y()) > std::abs(way.x());
+        if (length < (upright ? metrics.height() : wide))
+            continue;
+        const QPointF in = QPointF(-way.y(), way.x()) / length;
+        const double off = upright ? wide / 2 + 6 : metrics.height() / 2 + 4;
+        const QPointF middle = a + way / 2;
+        write(text,
+            {middle + in * off, a + way * 0.3 + in * off, a + way * 0.7 + in * off, middle - in * off},
+            m_small, m_quiet);
+    }
+}
+
+void PicturePainter::labelWork(const PictureWork& work) {
+    const QPointF at = m_frame.toScreen(
+        work.kind == MarkKind::area ? work.marks.boundingRect().center() : work.marks.front());
+    if (!m_view.contains(at) || m_frame.scale() < leastTextScale)
+        return;
+    const QFontMetricsF metrics(m_small, m_painter.device());
+    const QPointF aside(metrics.horizontalAdvance(work.name) / 2 + 9, 0);
+    const QPointF below(0, metrics.height());
+    const QPointF first = work.kind == MarkKind::area ? at : at + aside;
+    write(work.name, {first, at - aside, at + below, at - below}, m_small, m_accent);
+}
+
+} // namespace miterbook

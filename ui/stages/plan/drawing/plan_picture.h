@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "cut/cut_piece.h"
+#include "stages/plan/drawing/drawn_level.h"
+
+#include <QPointF>
+#include <QPolygonF>
+#include <QString>
+
+#include <map>
+#include <optional>
+#include <vector>
+
+namespace miterbook {
+
+/// A room as it is drawn, in inches.
+struct PictureRoom {
+    std::int64_t key = 0;
+    RowMark mark = RowMark::plain;
+    QPolygonF outline;
+    QPointF middle;       ///< inside it, for its name
+    QString name;
+    QString size;         ///< width by depth of a rectangle, else its area
+    std::vector<QString> lengths; ///< of its walls
+    std::vector<bool> bare;       ///< walls without base
+    struct Break {
+        QPolygonF outline;
+        QString name;
+    };
+    std::vector<Break> breaks;
+};
+
+/// An opening in its wall, in inches.
+struct PictureOpening {
+    std::int64_t key = 0;
+    RowMark mark = RowMark::plain;
+    OpeningKind kind = OpeningKind::window;
+    Hand hand = Hand::none;
+    QPointF at;        ///< the middle, on the wall's face
+    QPointF along;     ///< one inch along the wall
+    QPointF out;       ///< one inch out of the room
+    double width = 0;
+    double depth = 0;  ///< of the wall
+    QString label;     ///< its mark
+    QString size;
+    std::optional<PieceState> state;
+};
+
+/// Counted or measured work, in inches.
+struct PictureWork {
+    std::int64_t key = 0;
+    RowMark mark = RowMark::plain;
+    MarkKind kind = MarkKind::count;
+    QPolygonF marks;
+    QString name;
+};
+
+/// One level as it is drawn. Made anew after each change; painting only reads it.
+struct PlanPicture {
+    std::vector<PictureRoom> rooms;
+    std::vector<PictureOpening> openings;
+    std::vector<PictureWork> works;
+    int undrawnRooms = 0;
+    int unplacedOpenings = 0;
+
+    QRectF bounds() const;
+};
+
+/// How far the openings of a house have come, by id.
+using OpeningStates = std::map<std::int64_t, PieceState>;
+
+PlanPicture pictureOf(const DrawnLevel& level, const OpeningStates& states = {});
+
+/// The states of all openings that have pieces on a saw sheet: as far as the least far one.
+OpeningStates statesOf(const Table<CutPiece>& pieces);
+
+/// A wall's length as carpenters say it on a plan: feet and inches, or the shop's millimetres.
+QString wallText(Length length, const Book& book);
+
+} // namespace miterbook
