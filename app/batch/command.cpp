@@ -12,7 +12,7 @@ namespace miterbook {
 const std::vector<Command>& commands() {
     static const std::vector<Command> list{
         newCommand, bringCommand, listCommand, startCommand, printCommand, packCommand,
-        journalCommand};
+        journalCommand, sampleCommand};
     return list;
 }
 

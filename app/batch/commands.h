@@ -12,5 +12,6 @@ extern const Command startCommand;
 extern const Command printCommand;
 extern const Command packCommand;
 extern const Command journalCommand;
+extern const Command sampleCommand;
 
 } // namespace miterbook

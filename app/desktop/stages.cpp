@@ -4,8 +4,10 @@
 #include "stages/bid/bid_stage.h"
 #include "stages/bill/bill_stage.h"
 #include "stages/cut/cut_stage.h"
+#include "stages/hours/hours_stage.h"
 #include "stages/order/order_stage.h"
 #include "stages/plan/plan_stage.h"
+#include "stages/review/review_stage.h"
 #include "stages/takeoff/takeoff_stage.h"
 
 namespace miterbook {
@@ -21,7 +23,7 @@ std::unique_ptr<Stage> make(Desk& desk, FigureDesk& figures) {
 
 std::vector<StageFactory> workingStages() {
     return {make<PlanStage>, make<TakeoffStage>, make<BidStage>, make<OrderStage>, make<CutStage>,
-        make<BillStage>};
+        make<HoursStage>, make<BillStage>, make<ReviewStage>};
 }
 
 } // namespace miterbook

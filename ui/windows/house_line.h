@@ -14,7 +14,11 @@ namespace miterbook {
 struct HouseLine {
     House house;
     std::optional<HouseFigure> figure;
+    Hours used;
     HouseMoney money;
+
+    /// Whether its hours say anything yet.
+    bool hasHours() const { return used > Hours() && figure; }
 
     bool operator==(const HouseLine&) const = default;
 };
