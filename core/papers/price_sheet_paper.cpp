@@ -52,7 +52,7 @@ PaperTable tableOf(const PlanPrices& prices, std::string_view symbol) {
     return table;
 }
 
-void addFacts(Paper& paper, const PaperJob& job) {
+void addSheetFacts(Paper& paper, const PaperJob& job) {
     addBuilder(paper, job, true);
     if (const PlanSet* set = setOf(job)) {
         addFact(paper, "Plan set", set->name);
@@ -91,7 +91,7 @@ Paper priceSheetPaper(const PaperJob& job, const JobFigures&) {
                                   formatDate(job.date, job.book.prices.shop().monthFirst)},
             "  ·  ");
     }
-    addFacts(paper, job);
+    addSheetFacts(paper, job);
     addIncomplete(paper, job, {}, problemsOf(sheet));
     for (const PlanPrices& prices : sheet)
         paper.blocks.emplace_back(tableOf(prices, symbol));

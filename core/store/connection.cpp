@@ -55,7 +55,7 @@ Result<std::unique_ptr<Connection>> Connection::open(
     return connection;
 }
 
-Result<Statement> Connection::prepare(const std::string& sql) {
+Result<SqlStatement> Connection::prepare(const std::string& sql) {
     if (m_permit && !m_permit(sql))
         return Error{Fault::storage, "The book could not be read or written."};
     std::unique_ptr<QSqlQuery>& query = m_prepared[sql];
@@ -69,7 +69,7 @@ Result<Statement> Connection::prepare(const std::string& sql) {
         }
         query = std::move(fresh);
     }
-    return Statement(*query);
+    return SqlStatement(*query);
 }
 
 Result<void> Connection::run(const std::string& sql) {

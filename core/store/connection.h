@@ -28,7 +28,7 @@ public:
     Connection& operator=(const Connection&) = delete;
 
     /// The prepared statement of a text; prepared once. At most one of a text is in use at a time.
-    Result<Statement> prepare(const std::string& sql);
+    Result<SqlStatement> prepare(const std::string& sql);
     /// Runs one statement that binds nothing; its rows, if any, are not read.
     Result<void> run(const std::string& sql);
     /// Runs one statement and reads the first column of its first row; null where there is none.

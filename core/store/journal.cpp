@@ -8,7 +8,7 @@ namespace miterbook {
 
 namespace {
 
-Result<JournalEntry> readEntry(const Statement& statement) {
+Result<JournalEntry> readEntry(const SqlStatement& statement) {
     JournalEntry entry;
     entry.seq = statement.value(0).toLongLong();
     entry.at = cellText(statement.value(1));

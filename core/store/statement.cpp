@@ -7,18 +7,18 @@
 
 namespace miterbook {
 
-Statement::~Statement() {
+SqlStatement::~SqlStatement() {
     if (m_query)
         m_query->finish(); // an unfinished statement would keep the file locked
 }
 
-Result<void> Statement::run() {
+Result<void> SqlStatement::run() {
     if (!m_query->exec())
         return sqlError(m_query->lastError());
     return {};
 }
 
-Result<bool> Statement::step() {
+Result<bool> SqlStatement::step() {
     if (m_query->next())
         return true;
     // Qt says "no more rows" and "failed" with the same false.
@@ -27,7 +27,7 @@ Result<bool> Statement::step() {
     return false;
 }
 
-QSqlError Statement::failure() const {
+QSqlError SqlStatement::failure() const {
     return m_query->lastError();
 }
 

@@ -12,17 +12,17 @@ namespace miterbook {
 
 /// One use of a prepared statement: bind in order, run, step through the rows. Letting go of it
 /// makes the statement ready for its next use.
-class Statement {
+class SqlStatement {
 public:
-    explicit Statement(QSqlQuery& query)
+    explicit SqlStatement(QSqlQuery& query)
         : m_query(&query) {}
-    Statement(Statement&& other) noexcept
+    SqlStatement(SqlStatement&& other) noexcept
         : m_query(std::exchange(other.m_query, nullptr))
         , m_bound(other.m_bound) {}
-    Statement& operator=(Statement&&) = delete;
-    Statement(const Statement&) = delete;
-    Statement& operator=(const Statement&) = delete;
-    ~Statement();
+    SqlStatement& operator=(SqlStatement&&) = delete;
+    SqlStatement(const SqlStatement&) = delete;
+    SqlStatement& operator=(const SqlStatement&) = delete;
+    ~SqlStatement();
 
     /// Binds the next placeholder.
     void bind(const QVariant& value) { m_query->bindValue(m_bound++, value); }

@@ -10,7 +10,7 @@ namespace miterbook {
 
 namespace {
 
-void bindAll(Statement& statement, const Cells& cells) {
+void bindAll(SqlStatement& statement, const Cells& cells) {
     for (const QVariant& cell : cells)
         statement.bind(cell);
 }

@@ -17,7 +17,7 @@ constexpr const char* callbackSums
     = "SELECT house, work, task, kind, \"date\", sum(\"time\"), sum(done), count(*) "
       "FROM time_entry WHERE kind = 'callback' GROUP BY house, work, task, kind, \"date\"";
 
-Result<TimeSum> readSum(const Statement& row) {
+Result<TimeSum> readSum(const SqlStatement& row) {
     TimeSum sum;
     std::int64_t entries = 0;
     const bool sound = readCell(row.value(0), sum.key.house) && readCell(row.value(1), sum.key.work)

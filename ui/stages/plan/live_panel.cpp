@@ -46,10 +46,10 @@ LivePanel::LivePanel(Desk& desk, FigureDesk& figures, QWidget* parent)
     layout->addWidget(m_feet, 3);
     layout->addWidget(m_count);
     layout->addWidget(m_list, 2);
-    auto* row = new QHBoxLayout;
-    row->addWidget(m_away);
-    row->addWidget(m_showAway, 1);
-    layout->addLayout(row);
+    auto* buttons = new QHBoxLayout;
+    buttons->addWidget(m_away);
+    buttons->addWidget(m_showAway, 1);
+    layout->addLayout(buttons);
     m_away->setAccessibleName(tr("Put the reminder away with a reason, or bring it back"));
     connect(m_away, &QPushButton::clicked, this, &LivePanel::askReason);
     connect(m_showAway, &QCheckBox::toggled, this, &LivePanel::showRemarks);
