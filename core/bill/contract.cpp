@@ -16,25 +16,30 @@ bool isDone(const std::vector<Extra>& extras, Id<Extra> id) {
         && (found->state == ExtraState::done || found->state == ExtraState::billed);
 }
 
-std::vector<ValueProgress> evenProgress(const std::vector<ValueLine>& schedule,
-    Percent ofContract, const std::vector<Extra>& extras) {
-    std::vector<ValueProgress> progress;
-    for (const ValueLine& line : schedule) {
-        if (!line.key.extra)
-            progress.push_back({line.key, ofContract});
-        else if (isDone(extras, line.key.extra))
-            progress.push_back({line.key, Percent::hundred()});
+/// The share of one piece of work that is done by the terms of the contract.
+Percent shareDone(const Contract& contract, PieceOfWork work) {
+    Percent sum;
+    switch (contract.drawBy) {
+    case DrawBy::completion:
+        return contract.completed == noDate ? Percent() : Percent::hundred();
+    case DrawBy::stage:
+        for (const ContractStage& stage : contract.stages)
+            sum = stage.reached == noDate ? sum : sum + stage.share;
+        return std::min(sum, Percent::hundred());
+    case DrawBy::work:
+        break;
     }
-    return progress;
+    const auto value = std::ranges::find(contract.values, work, &ContractValue::work);
+    return value == contract.values.end() ? Percent() : value->done;
 }
 
 } // namespace
 
 std::vector<ValueLine> scheduleOfValues(
-    const std::vector<ContractLine>& lines, const std::vector<Extra>& extras) {
+    const std::vector<ContractValue>& values, const std::vector<Extra>& extras) {
     std::map<PieceOfWork, Money> works;
-    for (const ContractLine& line : lines)
-        works[line.work] += line.price;
+    for (const ContractValue& value : values)
+        works[value.work] += value.price;
     std::vector<ValueLine> schedule;
     for (const auto& [work, price] : works)
         schedule.push_back({{work, {}}, capitalised(word(work)), price});
@@ -63,19 +68,16 @@ Money earnedToDate(
     return earned;
 }
 
-std::vector<ValueProgress> progressByStage(const std::vector<ValueLine>& schedule,
-    const std::vector<DrawStage>& stages, int reached, const std::vector<Extra>& extras) {
-    Percent sum;
-    for (const DrawStage& stage : stages) {
-        if (stage.position <= reached)
-            sum = sum + stage.share;
-    }
-    return evenProgress(schedule, std::min(sum, Percent::hundred()), extras);
-}
-
-std::vector<ValueProgress> progressOnCompletion(
+std::vector<ValueProgress> progressOf(const Contract& contract,
     const std::vector<ValueLine>& schedule, const std::vector<Extra>& extras) {
-    return evenProgress(schedule, Percent::hundred(), extras);
+    std::vector<ValueProgress> progress;
+    for (const ValueLine& line : schedule) {
+        if (!line.key.extra)
+            progress.push_back({line.key, shareDone(contract, line.key.work)});
+        else if (isDone(extras, line.key.extra))
+            progress.push_back({line.key, Percent::hundred()});
+    }
+    return progress;
 }
 
 } // namespace miterbook

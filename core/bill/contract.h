@@ -26,6 +26,45 @@ struct Words<DrawBy> {
     };
 };
 
+/// The price of one piece of work as it was agreed, and how much of it is done. The prices add up
+/// to the contract sum.
+struct ContractValue {
+    PieceOfWork work = PieceOfWork::doors;
+    Money price;
+    Percent done; ///< where the contract is billed by piece of work
+
+    bool operator==(const ContractValue&) const = default;
+};
+
+template <>
+struct Describe<ContractValue> {
+    static constexpr std::string_view table = "";
+    static constexpr std::string_view noun = "price of a contract";
+    static constexpr void allFields(auto&& take) {
+        take(field("work", &ContractValue::work), field("price", &ContractValue::price),
+            field("done", &ContractValue::done));
+    }
+};
+
+/// A stage at which a share of the contract falls due: "first trip", 60 %.
+struct ContractStage {
+    std::string name;
+    Percent share;
+    Date reached = noDate;
+
+    bool operator==(const ContractStage&) const = default;
+};
+
+template <>
+struct Describe<ContractStage> {
+    static constexpr std::string_view table = "";
+    static constexpr std::string_view noun = "stage of a contract";
+    static constexpr void allFields(auto&& take) {
+        take(field("name", &ContractStage::name), field("share", &ContractStage::share),
+            field("reached", &ContractStage::reached));
+    }
+};
+
 /// What was agreed on a house. One for each house that was won.
 struct Contract {
     Id<Contract> id;
@@ -34,9 +73,12 @@ struct Contract {
     Date date = noDate;
     std::string purchaseOrder;
     DrawBy drawBy = DrawBy::work;
-    Percent retainage; ///< held back from each draw
-    Percent tax;       ///< sales tax on what is billed; 0 where none is charged
-    int dueDays = 30;  ///< from the date of an invoice
+    Percent retainage;       ///< held back from each draw
+    Percent tax;             ///< sales tax on what is billed; 0 where none is charged
+    int dueDays = 30;        ///< from the date of an invoice
+    Date completed = noDate; ///< where it is billed on completion
+    std::vector<ContractValue> values;
+    std::vector<ContractStage> stages; ///< where it is billed by stage
 
     bool operator==(const Contract&) const = default;
 };
@@ -50,49 +92,8 @@ struct Describe<Contract> {
             field("builder", &Contract::builder), field("date", &Contract::date),
             field("purchase_order", &Contract::purchaseOrder), field("draw_by", &Contract::drawBy),
             field("retainage", &Contract::retainage), field("tax", &Contract::tax),
-            field("due_days", &Contract::dueDays));
-    }
-};
-
-/// The price of one piece of work as it was agreed; the lines add up to the contract sum.
-struct ContractLine {
-    Id<ContractLine> id;
-    Id<Contract> contract;
-    PieceOfWork work = PieceOfWork::doors;
-    Money price;
-
-    bool operator==(const ContractLine&) const = default;
-};
-
-template <>
-struct Describe<ContractLine> {
-    static constexpr std::string_view table = "contract_line";
-    static constexpr std::string_view noun = "line of a contract";
-    static constexpr void allFields(auto&& take) {
-        take(field("id", &ContractLine::id), field("contract", &ContractLine::contract),
-            field("work", &ContractLine::work), field("price", &ContractLine::price));
-    }
-};
-
-/// A stage at which a share of the contract falls due: "first trip", 60 %.
-struct DrawStage {
-    Id<DrawStage> id;
-    Id<Contract> contract;
-    int position = 0;
-    std::string name;
-    Percent share;
-
-    bool operator==(const DrawStage&) const = default;
-};
-
-template <>
-struct Describe<DrawStage> {
-    static constexpr std::string_view table = "draw_stage";
-    static constexpr std::string_view noun = "stage of a contract";
-    static constexpr void allFields(auto&& take) {
-        take(field("id", &DrawStage::id), field("contract", &DrawStage::contract),
-            field("position", &DrawStage::position), field("name", &DrawStage::name),
-            field("share", &DrawStage::share));
+            field("due_days", &Contract::dueDays), field("completed", &Contract::completed),
+            field("values", &Contract::values), field("stages", &Contract::stages));
     }
 };
 
@@ -113,10 +114,10 @@ struct ValueLine {
     bool operator==(const ValueLine&) const = default;
 };
 
-/// The lines of the contract in piece of work order, then its agreed extras. Extras are those of
+/// The prices of the contract in piece of work order, then its agreed extras. Extras are those of
 /// the house.
 std::vector<ValueLine> scheduleOfValues(
-    const std::vector<ContractLine>& lines, const std::vector<Extra>& extras);
+    const std::vector<ContractValue>& values, const std::vector<Extra>& extras);
 
 /// What a schedule of values adds up to.
 Money valueOf(const std::vector<ValueLine>& schedule);
@@ -132,13 +133,10 @@ struct ValueProgress {
 Money earnedToDate(
     const std::vector<ValueLine>& schedule, const std::vector<ValueProgress>& progress);
 
-/// Progress of a contract billed by stage: the shares of the stages up to `reached` (a position) on
-/// every line of the contract, and the whole of the extras that are done.
-std::vector<ValueProgress> progressByStage(const std::vector<ValueLine>& schedule,
-    const std::vector<DrawStage>& stages, int reached, const std::vector<Extra>& extras);
-
-/// Progress of a contract billed on completion: the whole of it and of the extras done.
-std::vector<ValueProgress> progressOnCompletion(
+/// How far a contract has come by its own terms: each piece of work's share done, the shares of the
+/// stages reached on every piece of work, or all of it once it is completed; and the whole of the
+/// extras that are done.
+std::vector<ValueProgress> progressOf(const Contract& contract,
     const std::vector<ValueLine>& schedule, const std::vector<Extra>& extras);
 
 } // namespace miterbook

@@ -108,6 +108,7 @@ Result<Bill> makeDraw(const Billing& billing, const DrawAsk& ask) {
             return free.error();
     }
     takeOff(ask.backcharges, bill);
+    sumUp(bill);
     if (ask.deposit < Money() || ask.deposit > depositOf(billing.bills)) {
         return badInput("Only " + formatMoney(depositOf(billing.bills))
             + " of deposits is left to be used up.");

@@ -40,7 +40,6 @@ struct Extra {
     Date approved = noDate;
     std::string approvedBy;
     Date done = noDate;
-    std::string pictures;      ///< paths of photos, separated by '\n'
 
     bool operator==(const Extra&) const = default;
 };
@@ -55,7 +54,7 @@ struct Describe<Extra> {
             field("title", &Extra::title), field("note", &Extra::note),
             field("state", &Extra::state), field("price", &Extra::price),
             field("approved", &Extra::approved), field("approved_by", &Extra::approvedBy),
-            field("done", &Extra::done), field("pictures", &Extra::pictures));
+            field("done", &Extra::done));
     }
 };
 

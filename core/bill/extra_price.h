@@ -9,9 +9,12 @@
 
 namespace miterbook {
 
+struct Plan;
+
 /// One line of an extra's price: so much of a task, and what its material costs.
 struct ExtraLine {
     Id<ExtraLine> id;
+    Id<Plan> plan; ///< the house's own
     Id<Extra> extra;
     Task task = Task::other;
     Quantity quantity; ///< in unitOf(task): hours for other work
@@ -25,9 +28,9 @@ struct Describe<ExtraLine> {
     static constexpr std::string_view table = "extra_line";
     static constexpr std::string_view noun = "line of an extra";
     static constexpr void allFields(auto&& take) {
-        take(field("id", &ExtraLine::id), field("extra", &ExtraLine::extra),
-            field("task", &ExtraLine::task), field("quantity", &ExtraLine::quantity),
-            field("material", &ExtraLine::material));
+        take(field("id", &ExtraLine::id), field("plan", &ExtraLine::plan),
+            field("extra", &ExtraLine::extra), field("task", &ExtraLine::task),
+            field("quantity", &ExtraLine::quantity), field("material", &ExtraLine::material));
     }
 };
 

@@ -1,28 +1,24 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bill/invoice.h"
 
+#include "basics/quote.h"
+#include "bill/invoice_number.h"
+
 namespace miterbook {
 
-Money Bill::work() const {
-    Money sum;
-    for (const InvoiceLine& line : lines) {
-        if (!line.backcharge)
-            sum += line.amount;
-    }
-    return sum;
+std::string billName(const Invoice& invoice, const std::string& prefix) {
+    return capitalised(word(invoice.kind)) + ' ' + invoiceNumberText(invoice.number, prefix);
 }
 
-Money Bill::backcharges() const {
-    Money sum;
-    for (const InvoiceLine& line : lines) {
+void sumUp(Bill& bill) {
+    bill.invoice.work = {};
+    bill.invoice.backcharges = {};
+    for (const InvoiceLine& line : bill.lines) {
         if (line.backcharge)
-            sum -= line.amount;
+            bill.invoice.backcharges -= line.amount;
+        else
+            bill.invoice.work += line.amount;
     }
-    return sum;
-}
-
-Money Bill::total() const {
-    return work() - invoice.retained + invoice.deposit - backcharges() + invoice.tax;
 }
 
 } // namespace miterbook

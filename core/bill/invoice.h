@@ -8,6 +8,9 @@
 
 namespace miterbook {
 
+struct IssuedPaper;
+struct Plan;
+
 enum class InvoiceKind { draw, deposit, release, credit };
 
 template <>
@@ -38,6 +41,12 @@ struct Invoice {
     Percent taxRate;
     Money tax;
     std::string note;          ///< on a credit note, the reason
+    Money work;                ///< sum of its lines of work and extras
+    Money backcharges;         ///< sum of what its lines take off
+    Id<IssuedPaper> paper;     ///< as it was printed
+
+    /// work - retained + deposit - backcharges + tax: what the paper asks for.
+    Money total() const { return work - retained + deposit - backcharges + tax; }
 
     bool operator==(const Invoice&) const = default;
 };
@@ -54,13 +63,15 @@ struct Describe<Invoice> {
             field("lot", &Invoice::lot), field("purchase_order", &Invoice::purchaseOrder),
             field("retained", &Invoice::retained), field("deposit", &Invoice::deposit),
             field("tax_rate", &Invoice::taxRate), field("tax", &Invoice::tax),
-            field("note", &Invoice::note));
+            field("note", &Invoice::note), field("work", &Invoice::work),
+            field("backcharges", &Invoice::backcharges), field("paper", &Invoice::paper));
     }
 };
 
 /// One line of an invoice: part of a piece of work, of an extra, or a backcharge taken off.
 struct InvoiceLine {
     Id<InvoiceLine> id;
+    Id<Plan> plan; ///< the house's own
     Id<Invoice> invoice;
     PieceOfWork work = PieceOfWork::doors;
     Id<Extra> extra;
@@ -78,10 +89,11 @@ struct Describe<InvoiceLine> {
     static constexpr std::string_view table = "invoice_line";
     static constexpr std::string_view noun = "line of an invoice";
     static constexpr void allFields(auto&& take) {
-        take(field("id", &InvoiceLine::id), field("invoice", &InvoiceLine::invoice),
-            field("work", &InvoiceLine::work), field("extra", &InvoiceLine::extra),
-            field("backcharge", &InvoiceLine::backcharge), field("label", &InvoiceLine::label),
-            field("to_date", &InvoiceLine::toDate), field("amount", &InvoiceLine::amount));
+        take(field("id", &InvoiceLine::id), field("plan", &InvoiceLine::plan),
+            field("invoice", &InvoiceLine::invoice), field("work", &InvoiceLine::work),
+            field("extra", &InvoiceLine::extra), field("backcharge", &InvoiceLine::backcharge),
+            field("label", &InvoiceLine::label), field("to_date", &InvoiceLine::toDate),
+            field("amount", &InvoiceLine::amount));
     }
 };
 
@@ -105,21 +117,27 @@ struct Describe<InvoiceVoid> {
     }
 };
 
-/// An issued paper with its lines, and whether it still counts.
+/// An issued invoice and whether it still counts. Its lines are read with its house: without them
+/// all sums of a bill are known, but not what they are for.
 struct Bill {
     Invoice invoice;
     std::vector<InvoiceLine> lines;
     std::optional<InvoiceVoid> voided;
 
     /// Work and extras, before anything is held back or taken off.
-    Money work() const;
+    Money work() const { return invoice.work; }
     /// What is taken off for backcharges; positive on an invoice.
-    Money backcharges() const;
-    /// work - retained + deposit - backcharges + tax: what the paper asks for.
-    Money total() const;
+    Money backcharges() const { return invoice.backcharges; }
+    Money total() const { return invoice.total(); }
     bool counts() const { return !voided; }
 
     bool operator==(const Bill&) const = default;
 };
+
+/// `Retainage invoice T-0042`.
+std::string billName(const Invoice& invoice, const std::string& prefix);
+
+/// Puts the sums of the bill's lines where its invoice keeps them.
+void sumUp(Bill& bill);
 
 } // namespace miterbook

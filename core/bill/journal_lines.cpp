@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bill/journal_lines.h"
 
-#include "basics/quote.h"
 
 #include <algorithm>
 
@@ -36,10 +35,10 @@ private:
 
 /// The entry of a bill, or (sign -1) of its void.
 std::vector<JournalLine> billEntry(
-    const Bill& bill, Date date, int sign, const LedgerAccounts& accounts) {
+    const Bill& bill, Date date, int sign, const LedgerAccounts& accounts,
+    const std::string& prefix) {
     const Invoice& invoice = bill.invoice;
-    const std::string name
-        = capitalised(word(invoice.kind)) + ' ' + std::to_string(invoice.number);
+    const std::string name = billName(invoice, prefix);
     Entry entry(date, sign < 0 ? name + " voided" : name,
         sign < 0 ? bill.voided->reason : invoice.note);
     entry.debit(accounts.receivable, bill.total() * sign);
@@ -61,16 +60,17 @@ std::vector<JournalLine> paymentEntry(const Payment& payment, const LedgerAccoun
 } // namespace
 
 std::vector<JournalLine> journalLines(const std::vector<Bill>& bills,
-    const std::vector<Payment>& payments, Date from, Date to, const LedgerAccounts& accounts) {
+    const std::vector<Payment>& payments, Date from, Date to, const LedgerAccounts& accounts,
+    const std::string& prefix) {
     std::vector<JournalLine> all;
     const auto add = [&](Date date, std::vector<JournalLine> lines) {
         if (from <= date && date <= to)
             std::ranges::move(lines, std::back_inserter(all));
     };
     for (const Bill& bill : bills) {
-        add(bill.invoice.date, billEntry(bill, bill.invoice.date, 1, accounts));
+        add(bill.invoice.date, billEntry(bill, bill.invoice.date, 1, accounts, prefix));
         if (bill.voided)
-            add(bill.voided->date, billEntry(bill, bill.voided->date, -1, accounts));
+            add(bill.voided->date, billEntry(bill, bill.voided->date, -1, accounts, prefix));
     }
     for (const Payment& payment : payments)
         add(payment.date, paymentEntry(payment, accounts));

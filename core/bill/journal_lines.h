@@ -19,7 +19,7 @@ struct LedgerAccounts {
 /// One line of a double entry for any ledger; one of debit and credit is nothing.
 struct JournalLine {
     Date date = noDate;
-    std::string document; ///< `Invoice 42`; lines of one document and day add up to nothing
+    std::string document; ///< `Invoice T-0042`; lines of one document and day add up to nothing
     std::string account;
     Money debit;
     Money credit;
@@ -31,6 +31,7 @@ struct JournalLine {
 /// The double entries of the papers and payments of the days from `from` to `to`, both included, by
 /// day. A voided invoice is entered on its day and taken back on the day of the void.
 std::vector<JournalLine> journalLines(const std::vector<Bill>& bills,
-    const std::vector<Payment>& payments, Date from, Date to, const LedgerAccounts& accounts = {});
+    const std::vector<Payment>& payments, Date from, Date to, const LedgerAccounts& accounts = {},
+    const std::string& prefix = {});
 
 } // namespace miterbook

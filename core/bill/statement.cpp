@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bill/statement.h"
 
-#include "basics/quote.h"
 #include "bill/account.h"
 
 #include <algorithm>
@@ -13,13 +12,12 @@ namespace {
 
 /// Everything that moved the builder's balance up to a day, by day.
 std::vector<StatementLine> movements(Id<Builder> builder, Date to, const std::vector<Bill>& bills,
-    const std::vector<Payment>& payments) {
+    const std::vector<Payment>& payments, const std::string& prefix) {
     std::vector<StatementLine> lines;
     for (const Bill& bill : bills) {
         if (bill.invoice.builder != builder)
             continue;
-        const std::string name = capitalised(word(bill.invoice.kind)) + ' '
-            + std::to_string(bill.invoice.number);
+        const std::string name = billName(bill.invoice, prefix);
         if (bill.invoice.date <= to)
             lines.push_back({bill.invoice.date, name, bill.total(), {}, {}});
         if (bill.voided && bill.voided->date <= to)
@@ -50,10 +48,10 @@ std::vector<Bill> billsOn(Id<Builder> builder, Date day, std::vector<Bill> bills
 
 Statement statementFor(Id<Builder> builder, Date from, Date to, const std::vector<Bill>& bills,
     const std::vector<Payment>& payments, const std::vector<Allocation>& allocations,
-    AgeFrom ageFrom) {
+    AgeFrom ageFrom, const std::string& prefix) {
     Statement statement{builder, from, to, {}, {}, {}, {}, {}};
     Money balance;
-    for (StatementLine& line : movements(builder, to, bills, payments)) {
+    for (StatementLine& line : movements(builder, to, bills, payments, prefix)) {
         balance += line.charge - line.payment;
         line.balance = balance;
         if (line.date < from)

@@ -31,9 +31,9 @@ struct Statement {
 };
 
 /// The statement over the days from `from` to `to`, both included, as it stood on the last: later
-/// papers, payments and voids are as if they had not been.
+/// papers, payments and voids are as if they had not been. `prefix` stands before numbers.
 Statement statementFor(Id<Builder> builder, Date from, Date to, const std::vector<Bill>& bills,
     const std::vector<Payment>& payments, const std::vector<Allocation>& allocations,
-    AgeFrom ageFrom);
+    AgeFrom ageFrom, const std::string& prefix = {});
 
 } // namespace miterbook

@@ -104,6 +104,7 @@ Bill blankCredit(const Bill& draw, Date date, const std::string& reason) {
     note.invoice.date = date;
     note.invoice.due = date;
     note.invoice.deposit = {};
+    note.invoice.paper = {};
     note.invoice.note = reason;
     return note;
 }
@@ -141,6 +142,7 @@ Result<Bill> makeCredit(const Bill& draw, const std::vector<Bill>& bills,
     const TakenBack taken = takenBack(draw, bills);
     if (const auto added = addCreditLines(draw, taken, credits, note); !added)
         return added.error();
+    sumUp(note);
     const Money backSoFar = taken.work - note.work();
     const Money retained = inProportion(draw.invoice.retained, backSoFar, draw.work())
         - taken.retained;

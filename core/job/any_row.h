@@ -59,6 +59,7 @@ inline std::int64_t highestId(const Edit& edit) {
 /// Whether there is one row of this kind, of id 1: settings.
 template <class Row>
 inline constexpr bool onlyOne = std::is_same_v<Row, Shop> || std::is_same_v<Row, Practice>
-    || std::is_same_v<Row, Terms> || std::is_same_v<Row, Bench> || std::is_same_v<Row, PayTerms>;
+    || std::is_same_v<Row, Terms> || std::is_same_v<Row, Bench> || std::is_same_v<Row, PayTerms>
+    || std::is_same_v<Row, BillingSetup>;
 
 } // namespace miterbook

@@ -22,6 +22,24 @@ const BidSetup* Book::bidSetup(Id<Plan> id) const {
     return nullptr;
 }
 
+const BillingSetup& Book::billing() const {
+    static const BillingSetup starter = [] {
+        BillingSetup setup;
+        setup.id = Id<BillingSetup>(1);
+        return setup;
+    }();
+    const BillingSetup* setup = jobs.of<BillingSetup>().find(starter.id);
+    return setup ? *setup : starter;
+}
+
+const Contract* Book::contract(Id<House> house) const {
+    for (const auto& [id, contract] : jobs.of<Contract>()) {
+        if (contract.house == house)
+            return &contract;
+    }
+    return nullptr;
+}
+
 const Bench& Book::bench() const {
     static const Bench starter = [] {
         Bench bench;

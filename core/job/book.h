@@ -3,6 +3,9 @@
 
 #include "basics/tables.h"
 #include "bid/bid_setup.h"
+#include "bill/billing_setup.h"
+#include "bill/billing_terms.h"
+#include "bill/reminder.h"
 #include "book/price_book.h"
 #include "cut/bench.h"
 #include "hours/approval.h"
@@ -10,6 +13,7 @@
 #include "hours/time_book.h"
 #include "hours/timer.h"
 #include "job/house.h"
+#include "job/house_date.h"
 #include "job/sheet_rows.h"
 #include "plan/plan_rows.h"
 #include "plan/whole_plan.h"
@@ -20,13 +24,19 @@ namespace miterbook {
 
 /// Rows of which all are always in memory besides the price book's.
 using JobTables = Tables<PlanSet, Plan, House, BidSetup, Bench, SoldWork, Timer, WeekApproval,
-    PayTerms, CrewPay, PieceRate>;
+    PayTerms, CrewPay, PieceRate, BillingSetup, BillingTerms, Contract, Extra, Backcharge, Invoice,
+    InvoiceVoid, Payment, Allocation, Reminder, HouseDate>;
 
 /// Whether rows of this kind are always in memory and belong to one plan (a house only comes from
 /// one).
 template <class Row>
 inline constexpr bool hangsOnPlan = JobTables::holds<Row> && !std::is_same_v<Row, House>
     && requires(Row row) { row.plan = Id<Plan>(); };
+
+/// Whether rows of this kind are always in memory and belong to one house.
+template <class Row>
+inline constexpr bool hangsOnHouse = JobTables::holds<Row> && !std::is_same_v<Row, Plan>
+    && requires(Row row) { row.house = Id<House>(); };
 
 /// One shop's whole book as a value. The rows below a plan are there only for plans that have been
 /// opened, so that ten years of houses need not be read to look at one.
@@ -45,6 +55,10 @@ struct Book {
     const Builder* builderOf(const Plan& plan) const;
     /// The plan's setup for bidding; nullptr when it goes by the shop's terms.
     const BidSetup* bidSetup(Id<Plan> id) const;
+    /// Numbers and follow-up of bills; starter values before they have been set.
+    const BillingSetup& billing() const;
+    /// What was agreed on a house; nullptr before it was won.
+    const Contract* contract(Id<House> id) const;
     /// Settings of saw and bench; starter values before they have been set.
     const Bench& bench() const;
     /// How the crew is paid; starter values before it has been set.
@@ -92,6 +106,19 @@ void forEachOfPlan(const Book& book, Id<Plan> plan, Fn&& fn) {
         if constexpr (hangsOnPlan<Row>) {
             for (const auto& [id, row] : table) {
                 if (row.plan == plan)
+                    fn(row);
+            }
+        }
+    });
+}
+
+/// Calls fn(row) for every row that is always in memory and hangs on the house.
+template <class Fn>
+void forEachOfHouse(const Book& book, Id<House> house, Fn&& fn) {
+    book.jobs.forEach([&]<class Row>(const Table<Row>& table) {
+        if constexpr (hangsOnHouse<Row>) {
+            for (const auto& [id, row] : table) {
+                if (row.house == house)
                     fn(row);
             }
         }

@@ -16,7 +16,9 @@ using AnyRow = std::variant<Shop, Practice, Terms, Builder, Profile, Stick, Offc
     LabourRate, Factor, PiecePrice, CrewMember, Burden, HeaderName, PlanSet, Plan, House, BidSetup,
     Variant, Swap, Level, Room, Opening, Closet, Stair, WallTreatment, OtherWork,
     Bench, Measure, CutPiece, SawTest,
-    TimeEntry, Timer, WeekApproval, PayTerms, CrewPay, PieceRate, SoldWork, SoldTask>;
+    TimeEntry, Timer, WeekApproval, PayTerms, CrewPay, PieceRate, SoldWork, SoldTask,
+    BillingSetup, BillingTerms, Contract, Extra, Backcharge, IssuedPaper, Invoice, InvoiceVoid, Payment,
+    Allocation, Reminder, HouseDate, ExtraLine, InvoiceLine, Attachment>;
 
 /// One row before and after. No before: the row is new. No after: it is removed. Where both are
 /// there they are of the same kind and id.
@@ -62,6 +64,9 @@ public:
     /// Removes a row; nothing when it is not there.
     template <class Row>
     EditBuilder& remove(Id<Row> id);
+    /// The row as the edit will leave it; nullptr when it will not be there.
+    template <class Row>
+    const Row* find(Id<Row> id) const;
     Edit take() { return std::move(m_edit); }
 
 private:
@@ -95,6 +100,16 @@ EditBuilder& EditBuilder::remove(Id<Row> id) {
     row.id = id;
     record(present ? std::optional<AnyRow>(row) : std::nullopt, AnyRow(row), true);
     return *this;
+}
+
+template <class Row>
+const Row* EditBuilder::find(Id<Row> id) const {
+    for (const Change& change : m_edit.changes) {
+        const Row* row = std::get_if<Row>(&change.row());
+        if (row && row->id == id)
+            return change.after ? row : nullptr;
+    }
+    return findRow(m_book, id);
 }
 
 } // namespace miterbook

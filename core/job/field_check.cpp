@@ -11,8 +11,8 @@ namespace {
 
 constexpr std::size_t longestText = 20'000; // bytes of one field: some pages of scope
 
-const char* faultOfText(std::string_view text) {
-    if (text.size() > longestText)
+const char* faultOfText(std::string_view text, std::size_t longest = longestText) {
+    if (text.size() > longest)
         return "its text is too long";
     return isSoundText(text) ? "" : "its text holds characters that cannot be kept";
 }
@@ -22,6 +22,8 @@ template <class T>
 const char* faultOf(const T& value) {
     if constexpr (std::is_same_v<T, std::string>) {
         return faultOfText(value);
+    } else if constexpr (std::is_same_v<T, LongText>) {
+        return faultOfText(value.text, LongText::longest);
     } else if constexpr (Worded<T>) {
         return word(value).empty() ? "there is no such value" : "";
     } else if constexpr (isId<T>) {

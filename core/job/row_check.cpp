@@ -2,12 +2,15 @@
 #include "job/row_check.h"
 
 #include "basics/blank.h"
+#include "bill/bill_checks.h"
 #include "book/checks.h"
 #include "cut/cut_checks.h"
 #include "hours/entry_checks.h"
 #include "hours/hours_checks.h"
 #include "job/any_row.h"
 #include "job/field_check.h"
+#include "job/issued_check.h"
+#include "job/money_check.h"
 #include "job/row_title.h"
 #include "job/week_check.h"
 #include "plan/plan_checks.h"
@@ -145,6 +148,55 @@ Result<void> checkOne(const Book&, const SoldTask& sold) {
     return checkSoldTask(sold);
 }
 
+Result<void> checkOne(const Book&, const BillingSetup& setup) {
+    return checkBillingSetup(setup);
+}
+
+Result<void> checkOne(const Book&, const BillingTerms& terms) {
+    return checkBillingTerms(terms);
+}
+
+Result<void> checkOne(const Book&, const Contract& contract) {
+    return checkContract(contract);
+}
+
+Result<void> checkOne(const Book&, const Extra& extra) {
+    return checkExtra(extra);
+}
+
+Result<void> checkOne(const Book&, const ExtraLine& line) {
+    return checkExtraLine(line);
+}
+
+Result<void> checkOne(const Book&, const Backcharge& backcharge) {
+    return checkBackcharge(backcharge);
+}
+
+Result<void> checkOne(const Book&, const Payment& payment) {
+    return checkPayment(payment);
+}
+
+Result<void> checkOne(const Book&, const Reminder& reminder) {
+    return checkReminder(reminder);
+}
+
+Result<void> checkOne(const Book&, const HouseDate& date) {
+    return checkHouseDate(date);
+}
+
+Result<void> checkOne(const Book&, const Attachment& photo) {
+    return checkAttachment(photo);
+}
+
+/// What is issued and how payments are parted is looked at with the whole edit.
+template <class Row>
+    requires(std::is_same_v<Row, Invoice> || std::is_same_v<Row, InvoiceLine>
+        || std::is_same_v<Row, InvoiceVoid> || std::is_same_v<Row, IssuedPaper>
+        || std::is_same_v<Row, Allocation>)
+Result<void> checkOne(const Book&, const Row&) {
+    return {};
+}
+
 /// A change is of one row, which stays below its plan.
 template <class Row>
 Result<void> checkSameRow(const Change& change, const Row& after) {
@@ -221,7 +273,9 @@ Result<void> checkRows(const Book& book, const Edit& edit) {
         if (!checked)
             return checked;
     }
-    return {};
+    if (auto issued = checkIssued(book, edit); !issued)
+        return issued;
+    return checkMoney(book, edit);
 }
 
 } // namespace miterbook

@@ -1,8 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "bill/extra_price.h"
+#include "bill/invoice.h"
 #include "cut/cut_rows.h"
 #include "hours/sold_bid.h"
+#include "job/attachment.h"
+#include "job/issued_paper.h"
 #include "plan/plan_rows.h"
 
 namespace miterbook {
@@ -10,12 +14,16 @@ namespace miterbook {
 /// The tasks of a house's bid as it was won.
 using SoldRows = Tables<SoldTask>;
 
+/// What hangs on a house's own plan of its extras and bills, and the papers issued on any plan.
+using BillRows = Tables<ExtraLine, InvoiceLine, IssuedPaper, Attachment>;
+
 /// Everything that is read when a plan is opened: the plan's own rows, and those of the day at the
-/// saw and of the bid that was won where it is a house's.
+/// saw, of the bid that was won and of its bills where it is a house's.
 class SheetRows : public PlanRows {
 public:
     template <class Row>
-    static constexpr bool holds = PlanRows::holds<Row> || CutRows::holds<Row> || SoldRows::holds<Row>;
+    static constexpr bool holds = PlanRows::holds<Row> || CutRows::holds<Row>
+        || SoldRows::holds<Row> || BillRows::holds<Row>;
 
     SheetRows() = default;
     SheetRows(PlanRows plan)
@@ -27,6 +35,8 @@ public:
             return m_cut.of<Row>();
         else if constexpr (SoldRows::holds<Row>)
             return m_sold.of<Row>();
+        else if constexpr (BillRows::holds<Row>)
+            return m_bill.of<Row>();
         else
             return PlanRows::of<Row>();
     }
@@ -36,6 +46,8 @@ public:
             return m_cut.of<Row>();
         else if constexpr (SoldRows::holds<Row>)
             return m_sold.of<Row>();
+        else if constexpr (BillRows::holds<Row>)
+            return m_bill.of<Row>();
         else
             return PlanRows::of<Row>();
     }
@@ -44,17 +56,20 @@ public:
         PlanRows::forEach(fn);
         m_cut.forEach(fn);
         m_sold.forEach(fn);
+        m_bill.forEach(fn);
     }
     PlanRows& planRows() { return *this; }
     CutRows& cutRows() { return m_cut; }
     const CutRows& cutRows() const { return m_cut; }
     SoldRows& soldRows() { return m_sold; }
+    BillRows& billRows() { return m_bill; }
 
     bool operator==(const SheetRows&) const = default;
 
 private:
     CutRows m_cut;
     SoldRows m_sold;
+    BillRows m_bill;
 };
 
 } // namespace miterbook

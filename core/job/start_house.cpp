@@ -170,6 +170,7 @@ Edit removeHouse(const Book& book, Id<House> id) {
     EditBuilder edit(book, "Remove house " + (house ? house->name : std::string()));
     if (house) {
         edit.remove(id);
+        forEachOfHouse(book, id, [&](const auto& row) { edit.remove(row.id); });
         removeWholePlan(edit, book, house->work);
     }
     return edit.take();

@@ -6,6 +6,7 @@
 #include "basics/hours.h"
 #include "basics/id.h"
 #include "basics/length.h"
+#include "basics/long_text.h"
 #include "basics/money.h"
 #include "basics/percent.h"
 #include "basics/quantity.h"
@@ -101,6 +102,12 @@ template <>
 struct TextForm<std::string> {
     static const std::string& write(const std::string& text) { return text; }
     static std::optional<std::string> read(std::string_view text) { return std::string(text); }
+};
+
+template <>
+struct TextForm<LongText> {
+    static const std::string& write(const LongText& value) { return value.text; }
+    static std::optional<LongText> read(std::string_view text) { return LongText{std::string(text)}; }
 };
 
 template <Worded E>

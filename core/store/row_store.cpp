@@ -136,5 +136,20 @@ template class RowStore<CrewPay>;
 template class RowStore<PieceRate>;
 template class RowStore<SoldWork>;
 template class RowStore<SoldTask>;
+template class RowStore<BillingSetup>;
+template class RowStore<BillingTerms>;
+template class RowStore<Contract>;
+template class RowStore<Extra>;
+template class RowStore<Backcharge>;
+template class RowStore<IssuedPaper>;
+template class RowStore<Invoice>;
+template class RowStore<InvoiceVoid>;
+template class RowStore<Payment>;
+template class RowStore<Allocation>;
+template class RowStore<Reminder>;
+template class RowStore<HouseDate>;
+template class RowStore<ExtraLine>;
+template class RowStore<InvoiceLine>;
+template class RowStore<Attachment>;
 
 } // namespace miterbook

@@ -51,6 +51,10 @@ bool isBrokenReference(const QSqlError& error) {
     return codeOf(error) == SQLITE_CONSTRAINT_FOREIGNKEY;
 }
 
+bool isTakenNumber(const QSqlError& error) {
+    return codeOf(error) == SQLITE_CONSTRAINT_UNIQUE;
+}
+
 bool isTakenId(const QSqlError& error) {
     return codeOf(error) == SQLITE_CONSTRAINT_PRIMARYKEY
         || codeOf(error) == SQLITE_CONSTRAINT_ROWID;

@@ -10,6 +10,8 @@ namespace miterbook {
 /// The user's sentence for a failed statement, by its kind: busy, read-only, disk full, damaged...
 Error sqlError(const QSqlError& error);
 
+/// Whether a number that is given once only was given already.
+bool isTakenNumber(const QSqlError& error);
 /// Whether the statement failed because a reference would have been left dangling.
 bool isBrokenReference(const QSqlError& error);
 /// Whether the statement failed because there is a row with that id already.

@@ -47,6 +47,10 @@ Result<void> TableStore::insert(const Cells& cells) {
     auto ran = statement->run();
     if (!ran && isTakenId(statement->failure()))
         return changedMeanwhile(m_shape.noun);
+    if (!ran && isTakenNumber(statement->failure())) {
+        return Error{Fault::conflict, "The number of the " + std::string(m_shape.noun)
+                + " has been taken in the meantime. Nothing was done."};
+    }
     return ran;
 }
 

@@ -26,6 +26,7 @@ public:
     void fill(int& value) { value = static_cast<int>(below(2000)) - 1000; }
     void fill(bool& value) { value = below(2) == 1; }
     void fill(std::string& value) { value = texts[below(texts.size())] + std::to_string(below(1000)); }
+    void fill(LongText& value) { fill(value.text); }
     void fill(Date& value) {
         const int day = static_cast<int>(below(20'000));
         value = day == 0 ? noDate

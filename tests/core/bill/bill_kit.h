@@ -59,6 +59,7 @@ inline Bill plainBill(int number, Id<Builder> builder, int onDay, Money amount) 
     line.invoice = bill.invoice.id;
     line.amount = amount;
     bill.lines = {line};
+    sumUp(bill);
     return bill;
 }
 

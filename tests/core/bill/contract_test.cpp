@@ -32,11 +32,10 @@ TEST(ScheduleOfValues, EarnsLineByLine) {
 }
 
 TEST(ScheduleOfValues, HoldsAgreedExtrasOnly) {
-    const std::vector<ContractLine> lines{
-        {Id<ContractLine>(1), {}, PieceOfWork::base, Money::dollars(900)},
-        {Id<ContractLine>(2), {}, PieceOfWork::doors, Money::dollars(2000)},
-        {Id<ContractLine>(3), {}, PieceOfWork::base, Money::dollars(100)}};
-    const auto schedule = scheduleOfValues(lines,
+    const std::vector<ContractValue> values{{PieceOfWork::base, Money::dollars(900), {}},
+        {PieceOfWork::doors, Money::dollars(2000), {}},
+        {PieceOfWork::base, Money::dollars(100), {}}};
+    const auto schedule = scheduleOfValues(values,
         {extraOf(1, ExtraState::asked, Money::dollars(10)),
             extraOf(2, ExtraState::approved, Money::dollars(240)),
             extraOf(3, ExtraState::dropped, Money::dollars(10)),
@@ -48,19 +47,48 @@ TEST(ScheduleOfValues, HoldsAgreedExtrasOnly) {
     EXPECT_EQ(valueOf(schedule), Money::dollars(3180));
 }
 
-TEST(StageProgress, AddsTheSharesReached) {
-    const std::vector extras{extraOf(2, ExtraState::approved, Money::dollars(240)),
+namespace {
+
+/// 1,000 of doors and 500 of base with three stages; and two extras, one of them done.
+struct Agreed {
+    Agreed() {
+        contract.values = {{PieceOfWork::doors, Money::dollars(1000), Percent::whole(25)},
+            {PieceOfWork::base, Money::dollars(500), {}}};
+        contract.stages = {{"first trip", Percent::whole(60), noDate},
+            {"second trip", Percent::whole(30), noDate}, {"punch", Percent::whole(10), noDate}};
+    }
+    Money earned() const {
+        const auto schedule = scheduleOfValues(contract.values, extras);
+        return earnedToDate(schedule, progressOf(contract, schedule, extras));
+    }
+    Contract contract;
+    std::vector<Extra> extras{extraOf(2, ExtraState::approved, Money::dollars(240)),
         extraOf(4, ExtraState::done, Money::dollars(100))};
-    const auto schedule = scheduleOfValues(
-        {{Id<ContractLine>(1), {}, PieceOfWork::doors, Money::dollars(1000)}}, extras);
-    const std::vector<DrawStage> stages{{Id<DrawStage>(1), {}, 1, "first trip", Percent::whole(60)},
-        {Id<DrawStage>(2), {}, 2, "second trip", Percent::whole(30)},
-        {Id<DrawStage>(3), {}, 3, "punch", Percent::whole(10)}};
-    EXPECT_EQ(earnedToDate(schedule, progressByStage(schedule, stages, 0, {})), Money());
-    EXPECT_EQ(earnedToDate(schedule, progressByStage(schedule, stages, 2, extras)),
-        Money::dollars(1000)); // 90 % of 1,000 and the extra that is done
-    EXPECT_EQ(earnedToDate(schedule, progressByStage(schedule, stages, 3, {})),
-        Money::dollars(1000));
-    EXPECT_EQ(
-        earnedToDate(schedule, progressOnCompletion(schedule, extras)), Money::dollars(1100));
+};
+
+} // namespace
+
+TEST(Progress, ByPieceOfWorkIsWhatIsDoneOfEach) {
+    Agreed agreed;
+    EXPECT_EQ(agreed.earned(), Money::dollars(350)); // 25 % of doors and the extra that is done
+}
+
+TEST(Progress, ByStageAddsTheSharesReached) {
+    Agreed agreed;
+    agreed.contract.drawBy = DrawBy::stage;
+    EXPECT_EQ(agreed.earned(), Money::dollars(100));
+    agreed.contract.stages[0].reached = day(3);
+    agreed.contract.stages[1].reached = day(9);
+    EXPECT_EQ(agreed.earned(), Money::dollars(1450)); // 90 % of 1,500 and the extra
+    agreed.contract.stages[2].share = Percent::whole(90);
+    agreed.contract.stages[2].reached = day(12);
+    EXPECT_EQ(agreed.earned(), Money::dollars(1600)) << "no more than all of it";
+}
+
+TEST(Progress, OnCompletionIsAllOrNothing) {
+    Agreed agreed;
+    agreed.contract.drawBy = DrawBy::completion;
+    EXPECT_EQ(agreed.earned(), Money::dollars(100));
+    agreed.contract.completed = day(20);
+    EXPECT_EQ(agreed.earned(), Money::dollars(1600));
 }

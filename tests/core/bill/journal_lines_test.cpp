@@ -55,7 +55,7 @@ TEST(JournalLines, OfADraw) {
     ASSERT_EQ(lines.size(), 6U);
     // [calc] 3,080 of work, 308 retained, 223.30 tax, 120 backcharge, 500 of deposit used up.
     EXPECT_EQ(lines[0].account, "Accounts receivable");
-    EXPECT_EQ(lines[0].document, "Invoice 2");
+    EXPECT_EQ(lines[0].document, "Invoice 0002");
     EXPECT_EQ(lines[0].debit, Money::cents(308'000 - 30'800 + 22'330 - 12'000 - 50'000));
     EXPECT_EQ(lines[1].debit, Money::dollars(308));
     EXPECT_EQ(lines[2].debit, Money::dollars(120));
@@ -69,7 +69,7 @@ TEST(JournalLines, TakeAVoidBackOnItsDay) {
     const Billing billing = year();
     const auto lines = journalLines(billing.bills, {}, day(41), day(41));
     ASSERT_EQ(lines.size(), 2U);
-    EXPECT_EQ(lines[0].document, "Retainage invoice 4 voided");
+    EXPECT_EQ(lines[0].document, "Retainage invoice 0004 voided");
     EXPECT_EQ(lines[0].credit, Money::dollars(100));
     EXPECT_EQ(lines[0].memo, "too early");
     EXPECT_EQ(lines[1].account, "Retainage receivable");

@@ -34,9 +34,9 @@ TEST(Statement, RunsFromTheOpeningBalance) {
     ASSERT_EQ(statement.lines.size(), 5U);
     EXPECT_EQ(statement.lines[0].text, "Payment 1077");
     EXPECT_EQ(statement.lines[0].balance, Money::dollars(300));
-    EXPECT_EQ(statement.lines[1].text, "Invoice 2");
+    EXPECT_EQ(statement.lines[1].text, "Invoice 0002");
     EXPECT_EQ(statement.lines[2].balance, Money::dollars(690));
-    EXPECT_EQ(statement.lines[3].text, "Invoice 3 voided");
+    EXPECT_EQ(statement.lines[3].text, "Invoice 0003 voided");
     EXPECT_EQ(statement.lines[3].charge, Money::dollars(-90));
     EXPECT_EQ(statement.closing, Money::dollars(500));
     EXPECT_EQ(statement.ages.owed(), statement.closing);
