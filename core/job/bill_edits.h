@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "bid/estimate.h"
 #include "bill/take_back.h"
 #include "job/bills.h"
 #include "job/edit.h"

@@ -16,7 +16,6 @@ namespace miterbook {
 
 namespace {
 
-using enum PaperColumn::Align;
 using LineKind = PaperTable::Kind;
 
 Cell percentCell(Percent percent) {
@@ -62,6 +61,7 @@ Percent billedShare(const Bill& bill, const ValueLine& line, Money billed) {
 /// The whole schedule of values with what was billed before and what this bill adds.
 PaperTable workTable(const Book& book, const Bill& bill, const Billing& before) {
     const std::string& symbol = book.prices.shop().currency;
+    using enum PaperColumn::Align;
     PaperTable table;
     table.title = "Work";
     table.columns = {{"Work", left, 34}, {"Agreed", right, 15}, {"Done to date", right, 12},
@@ -88,6 +88,7 @@ PaperTable workTable(const Book& book, const Bill& bill, const Billing& before) 
 
 /// What a credit note takes back, line by line.
 PaperTable takenBackTable(const Book& book, const Bill& bill) {
+    using enum PaperColumn::Align;
     PaperTable table;
     table.title = "Taken back";
     table.columns = {{"Work", left, 50}, {"Amount", right, 16}};
@@ -114,6 +115,7 @@ std::string retainageWords(const Bill& bill, const Billing& before) {
 /// From the work to what has to be paid.
 PaperTable dueTable(const Book& book, const Bill& bill, const Billing& before) {
     const Invoice& invoice = bill.invoice;
+    using enum PaperColumn::Align;
     PaperTable table;
     table.title = invoice.kind == InvoiceKind::credit ? "Credit" : "Due";
     table.columns = {{"", left, 50}, {"Amount", right, 16}};
@@ -137,6 +139,7 @@ PaperTable accountTable(const Book& book, const Bill& bill, const Billing& befor
     std::vector<Bill> bills = before.bills;
     bills.push_back(bill);
     const HouseAccount account = houseAccount(before.schedule, bills);
+    using enum PaperColumn::Align;
     PaperTable table;
     table.title = "The contract with this paper, before tax";
     table.columns = {{"", left, 50}, {"Amount", right, 16}};

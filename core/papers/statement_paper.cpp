@@ -10,14 +10,13 @@ namespace miterbook {
 
 namespace {
 
-using enum PaperColumn::Align;
-
 Cell blankOr(Money money, const std::string& symbol) {
     return money == Money() ? Cell{{}, "0.00"} : moneyCell(money, symbol);
 }
 
 PaperTable movesTable(const Book& book, const Statement& statement) {
     const Shop& shop = book.prices.shop();
+    using enum PaperColumn::Align;
     PaperTable table;
     table.title = "What was billed and paid";
     table.columns = {{"Date", left, 14}, {"What", left, 34}, {"Billed", right, 16},
@@ -40,6 +39,7 @@ PaperTable movesTable(const Book& book, const Statement& statement) {
 PaperTable agesTable(const Book& book, const Statement& statement) {
     const std::string& symbol = book.prices.shop().currency;
     const AgingLine& ages = statement.ages;
+    using enum PaperColumn::Align;
     PaperTable table;
     table.title = book.billing().ageFrom == AgeFrom::dueDate ? "Open, days past due"
                                                              : "Open, days since the invoice";

@@ -57,8 +57,7 @@ Extra doneExtraOf480() {
 } // namespace
 
 Date marchDay(int number) {
-    using namespace std::chrono;
-    return addDays(Date{year(2026), March, day(1)}, number - 1);
+    return addDays(std::chrono::year(2026) / 3 / 1, number - 1);
 }
 
 Book billedHouse() {
