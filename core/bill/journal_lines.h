@@ -13,7 +13,7 @@ struct LedgerAccounts {
     std::string tax = "Sales tax payable";
     std::string deposits = "Customer deposits";
     std::string backcharges = "Backcharges";
-    std::string bank = "Undeposited funds";
+    std::string bank = "Money received";
 };
 
 /// One line of a double entry for any ledger; one of debit and credit is nothing.
