@@ -38,6 +38,7 @@ private:
     void takeTarget(const EditTarget& target);
     void showSource(const Source& source);
     void showStates();
+    void showSaw();
 
     Desk& m_desk;
     FigureDesk& m_figures;
@@ -47,6 +48,7 @@ private:
     VariantsPanel* m_variants;
     PlanForm* m_form;
     LivePanel* m_live;
+    QAction* m_sawShown;
 };
 
 } // namespace miterbook
