@@ -21,7 +21,7 @@ using namespace Qt::Literals::StringLiterals;
 namespace miterbook {
 namespace {
 
-constexpr Length ft(int feet, int inches = 0) {
+constexpr Length feetOf(int feet, int inches = 0) {
     return Length::inches(feet * 12 + inches);
 }
 
@@ -128,8 +128,8 @@ TEST_F(PlanDrawing, ARoomIsDrawnByAPullAndNamedAtOnce) {
 TEST_F(PlanDrawing, ARoomIsDrawnByKeysAlone) {
     drawDen();
     ASSERT_EQ(rows().of<Room>().size(), 1U) << refused().toStdString();
-    EXPECT_EQ(room().walls[0].length, ft(12));
-    EXPECT_EQ(room().walls[1].length, ft(10));
+    EXPECT_EQ(room().walls[0].length, feetOf(12));
+    EXPECT_EQ(room().walls[1].length, feetOf(10));
     key(Qt::Key_P);
     for (const auto& [way, length] :
         {std::pair(Qt::Key_Right, u"8'"_s), {Qt::Key_Down, u"6'6"_s}, {Qt::Key_Left, u"8'"_s}}) {
@@ -139,8 +139,8 @@ TEST_F(PlanDrawing, ARoomIsDrawnByKeysAlone) {
     m_typed->setFocus();
     QTest::keyClick(m_typed, Qt::Key_Return); // nothing typed: it is done
     ASSERT_EQ(rows().of<Room>().size(), 2U) << refused().toStdString();
-    EXPECT_EQ(room(1).walls[0].length, ft(8));
-    EXPECT_EQ(room(1).walls[1].length, ft(6, 6));
+    EXPECT_EQ(room(1).walls[0].length, feetOf(8));
+    EXPECT_EQ(room(1).walls[1].length, feetOf(6, 6));
 }
 
 TEST_F(PlanDrawing, OpeningsStandWhereTheWallIsClicked) {
@@ -170,7 +170,7 @@ TEST_F(PlanDrawing, OpeningsStandWhereTheWallIsClicked) {
     key(Qt::Key_Period);
     const auto base = m_figures.figures().takeoff.runs;
     ASSERT_FALSE(base.empty());
-    EXPECT_LT(base.front().net, ft(44)); // the door is off the base
+    EXPECT_LT(base.front().net, feetOf(44)); // the door is off the base
 }
 
 TEST_F(PlanDrawing, ADoorBetweenTwoRoomsKnowsBothAndTheWall) {
@@ -197,7 +197,7 @@ TEST_F(PlanDrawing, WhatIsChosenIsMovedResizedCopiedAndTakenAway) {
     const Outline before = room().outline;
     view().select({{DrawnItem::Kind::room, room().id.value()}});
     key(Qt::Key_Right, Qt::ShiftModifier);
-    EXPECT_EQ(room().outline.front().x - before.front().x, ft(1));
+    EXPECT_EQ(room().outline.front().x - before.front().x, feetOf(1));
     key(Qt::Key_D, Qt::ControlModifier);
     ASSERT_EQ(rows().of<Room>().size(), 2U);
     EXPECT_NE(room(0).mark, room(1).mark);
@@ -205,14 +205,14 @@ TEST_F(PlanDrawing, WhatIsChosenIsMovedResizedCopiedAndTakenAway) {
     EXPECT_EQ(rows().of<Room>().size(), 1U);
     view().select({{DrawnItem::Kind::room, room().id.value()}});
     type(u"14' x 10'"_s);
-    EXPECT_EQ(room().walls[0].length, ft(14));
+    EXPECT_EQ(room().walls[0].length, feetOf(14));
     // The east wall by its handle, two feet out.
     const PlanPoint a = room().outline[1];
     const PlanPoint b = room().outline[2];
     const QPointF middle((a.x + b.x).toInches() / 2, (a.y + b.y).toInches() / 2);
     drag(at(middle.x(), middle.y()), at(middle.x() + 24, middle.y()));
-    EXPECT_EQ(room().walls[0].length, ft(16)) << refused().toStdString();
-    EXPECT_EQ(room().walls[1].length, ft(10));
+    EXPECT_EQ(room().walls[0].length, feetOf(16)) << refused().toStdString();
+    EXPECT_EQ(room().walls[1].length, feetOf(10));
 }
 
 TEST_F(PlanDrawing, AWallLosesItsBaseByAKey) {
@@ -238,7 +238,7 @@ TEST_F(PlanDrawing, CabinetsTakeTheBaseOffWhereTheyStand) {
     ASSERT_EQ(room().breaks.size(), 1U) << refused().toStdString();
     EXPECT_EQ(room().breaks[0].wall, 1);
     EXPECT_NEAR(room().breaks[0].length.toInches(), 72, 3);
-    EXPECT_EQ(m_figures.figures().takeoff.runs.at(0).net, ft(44) - room().breaks[0].length);
+    EXPECT_EQ(m_figures.figures().takeoff.runs.at(0).net, feetOf(44) - room().breaks[0].length);
 }
 
 TEST_F(PlanDrawing, MarksBecomeALineOfTheTakeoff) {

@@ -103,10 +103,11 @@ TEST(Sheet, BadPdfsAreSaid) {
         for (int k = 0; k < 20 && !bad.empty(); ++k)
             bad[random() % bad.size()] = static_cast<char>(random());
         const auto opened = openSheet("A1.pdf", Bytes(bad), 1);
-        if (opened)
+        if (opened) {
             (void)opened->page->draw(QRectF(0, 0, 600, 400), {256, 256}, {});
-        else
+        } else {
             EXPECT_FALSE(opened.error().sentence.empty());
+        }
     }
 }
 
@@ -191,10 +192,11 @@ TEST(Sheet, RubbishDxfIsSaidSoon) {
     block += "0\nENDBLK\n0\nENDSEC\n";
     const auto nested
         = readDxfLines(block + dxf("0\nINSERT\n8\n0\n2\nA\n10\n0\n20\n0\n"), mostLines);
-    if (nested)
+    if (nested) {
         EXPECT_LE(nested->lines.size(), mostLines);
-    else
+    } else {
         EXPECT_THAT(nested.error().sentence, HasSubstr("more lines than can be shown"));
+    }
     std::mt19937 random(9);
     for (int i = 0; i < 100; ++i) {
         std::string text = dxf(many).substr(0, random() % 20'000);

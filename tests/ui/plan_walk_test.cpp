@@ -206,8 +206,9 @@ protected:
     void picture(const QString& name) const {
         const QString folder = qEnvironmentVariable("MITERBOOK_PICTURES");
         QApplication::processEvents();
-        if (!folder.isEmpty())
+        if (!folder.isEmpty()) {
             EXPECT_TRUE(m_panel->window()->grab().save(folder + u'/' + name + u".png"_s));
+        }
     }
 
     UiKit m_kit;

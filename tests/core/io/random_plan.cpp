@@ -129,6 +129,8 @@ void RandomPlan::fill(Level& level) {
 }
 
 void RandomPlan::fill(Room& room) {
+    room.outline.clear(); // a room that changes another starts from it
+    room.breaks.clear();
     room.level = ref<Level>();
     room.mark = name();
     room.name = name();
@@ -273,10 +275,10 @@ void RandomPlan::fill(OtherWork& other) {
         mark = {length(Length(), Length::feet(80)) - Length::feet(40),
             length(Length(), Length::feet(80)) - Length::feet(40)};
     const MarkKind kind = any<MarkKind>();
+    other.marked = MarkKind::none;
+    other.marks.clear();
     if (kind != MarkKind::none)
         setMarks(other, kind, marks);
-    else
-        other.marks.clear();
 }
 
 void RandomPlan::addSheets() {

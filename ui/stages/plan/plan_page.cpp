@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "stages/plan/plan_page.h"
 
+#include "basics/length_text.h"
+#include "cut/saw_place.h"
 #include "desk/desk.h"
 #include "desk/figure_desk.h"
+#include "desk/text.h"
 #include "job/cut_figures.h"
 #include "stages/plan/drawing/plan_panel.h"
 #include "stages/plan/live_panel.h"
@@ -11,8 +14,11 @@
 #include "stages/plan/schedule_dialog.h"
 #include "stages/plan/target_bar.h"
 #include "stages/plan/variants_panel.h"
+#include "widgets/accent.h"
 #include "widgets/plain_text.h"
 
+#include <QAction>
+#include <QPainter>
 #include <QSplitter>
 #include <QVBoxLayout>
 
@@ -29,7 +35,8 @@ PlanPage::PlanPage(Desk& desk, FigureDesk& figures, QWidget* parent)
     , m_tables(new PlanTables(desk))
     , m_variants(new VariantsPanel(desk))
     , m_form(new PlanForm(desk))
-    , m_live(new LivePanel(desk, figures)) {
+    , m_live(new LivePanel(desk, figures))
+    , m_sawShown(new QAction(tr("Show where the &saw stands best"), this)) {
     m_tables->addTab(m_variants, tr("Elevations and options"));
     m_tables->addTab(m_form, tr("Plan and profiles"));
     auto* both = new QSplitter(Qt::Vertical);
@@ -56,6 +63,11 @@ PlanPage::PlanPage(Desk& desk, FigureDesk& figures, QWidget* parent)
     connect(m_drawing, &PlanPanel::chosen, m_tables, &PlanTables::showSource);
     connect(m_tables, &PlanTables::rowChosen, m_drawing, &PlanPanel::showSource);
     connect(&desk, &Desk::changed, this, &PlanPage::showStates);
+    m_sawShown->setCheckable(true);
+    m_drawing->addMore(m_sawShown);
+    connect(m_sawShown, &QAction::toggled, this, &PlanPage::showSaw);
+    connect(m_drawing, &PlanPanel::levelShown, this, &PlanPage::showSaw);
+    connect(&figures, &FigureDesk::figured, this, &PlanPage::showSaw);
 }
 
 PlanPage::~PlanPage() = default;
@@ -108,6 +120,27 @@ void PlanPage::showSource(const Source& source) {
     m_drawing->showSource(source);
     if (!m_tables->showSource(source))
         m_tables->setCurrentWidget(m_form);
+}
+
+/// A cross with what is walked from there, over the drawing.
+void PlanPage::showSaw() {
+    const auto saw = m_sawShown->isChecked()
+        ? sawPlaceOn(m_figures.figures().whole, m_drawing->level())
+        : std::nullopt;
+    if (!saw) {
+        m_drawing->view().setOverlayer({});
+        return;
+    }
+    const QPointF at(saw->spot.x.toInches(), saw->spot.y.toInches());
+    const QString words = tr("Saw: %1 ft to walk").arg(text(formatFeet(saw->walked, 0)));
+    m_drawing->view().setOverlayer([this, at, words](QPainter& painter, const ViewFrame& frame) {
+        constexpr double reach = 12;
+        const QPointF spot = frame.toScreen(at);
+        painter.setPen(QPen(accentColour(palette()), 3));
+        painter.drawLine(spot - QPointF(reach, reach), spot + QPointF(reach, reach));
+        painter.drawLine(spot - QPointF(reach, -reach), spot + QPointF(reach, -reach));
+        painter.drawText(spot + QPointF(reach + 4, 4), words);
+    });
 }
 
 QList<QAction*> PlanPage::drawingActions() const {

@@ -41,6 +41,7 @@ private:
     void showStates();
     void takeTarget(const EditTarget& target);
     void showSource(const Source& source);
+    void showSaw();
 
     Desk& m_desk;
     FigureDesk& m_figures;
@@ -50,6 +51,7 @@ private:
     VariantsPanel* m_variants;
     PlanForm* m_form;
     LivePanel* m_live;
+    QAction* m_sawShown;
 };
 
 } // namespace miterbook

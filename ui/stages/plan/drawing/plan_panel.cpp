@@ -232,6 +232,11 @@ void PlanPanel::showLevel(Id<Level> level) {
     m_view->setLevel(m_target, level);
     m_sheetMenu->setLevel(m_target.plan, level);
     m_levels->setCurrentIndex(m_levels->findData(qlonglong(level.value())));
+    Q_EMIT levelShown();
+}
+
+void PlanPanel::addMore(QAction* action) {
+    m_menu->addAction(action);
 }
 
 void PlanPanel::stepLevel(int by) {

@@ -34,10 +34,14 @@ public:
     /// What else can be done with the drawing, for the page's menu.
     QList<QAction*> actions() const { return m_more; }
     void stepLevel(int by);
+    /// Adds to what the drawing's menu offers.
+    void addMore(QAction* action);
+    Id<Level> level() const { return m_level; }
 
 Q_SIGNALS:
     /// A row was chosen on the drawing.
     void chosen(const miterbook::Source& source);
+    void levelShown();
 
 private:
     void makeTools();
