@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "batch/arguments.h"
+#include "batch/bring_hours.h"
 #include "batch/bring_measures.h"
 #include "batch/bring_schedules.h"
 #include "batch/commands.h"
@@ -22,6 +23,7 @@ void declare(QCommandLineParser& parser) {
     addValue(parser, "level", "L", "the level of rows that name none");
     addValue(parser, "house", "H", "with --measures: the house that was measured");
     addValue(parser, "measures", "F.csv", "measures of a house's openings");
+    addValue(parser, "hours", "F.csv", "hours: date, who, house, what, hours, units finished, note");
     addSwitch(parser, "good-rows", "bring in the good rows of a file that has bad ones");
 }
 
@@ -61,9 +63,11 @@ Result<void> run(const QCommandLineParser& parser, Console& console) {
     const bool anySchedule = !(wanted.rooms + wanted.windows + wanted.doors).empty();
     const QStringList files = parser.positionalArguments().mid(1);
     const bool measures = isSet(parser, "measures");
-    if (files.isEmpty() && !anySchedule && !measures)
-        return badInput(
-            "Say what to bring in: plan exchange files, schedules of a plan, or measures of a house.");
+    const bool hours = isSet(parser, "hours");
+    if (files.isEmpty() && !anySchedule && !measures && !hours) {
+        return badInput("Say what to bring in: plan exchange files, schedules of a plan, measures "
+                        "of a house, or hours.");
+    }
     if (measures != isSet(parser, "house"))
         return badInput("Say --house and --measures together: which house was measured, and the file.");
     if (anySchedule && (wanted.builder.empty() || wanted.plan.empty()))
@@ -77,6 +81,11 @@ Result<void> run(const QCommandLineParser& parser, Console& console) {
         if (const auto done = bringSchedules(*opened, wanted, console); !done)
             return done;
     }
+    if (hours) {
+        const std::string file = value(parser, "hours");
+        if (const auto done = bringHours(*opened, file, isSet(parser, "good-rows"), console); !done)
+            return done;
+    }
     if (!measures)
         return {};
     return bringMeasures(*opened, value(parser, "house"), value(parser, "measures"),
@@ -86,6 +95,6 @@ Result<void> run(const QCommandLineParser& parser, Console& console) {
 } // namespace
 
 const Command bringCommand{
-    "bring", "bring in plan exchange files, a plan's schedules or a house's measures as CSV", declare, run};
+    "bring", "bring in plan exchange files, and schedules, measures or hours as CSV", declare, run};
 
 } // namespace miterbook

@@ -11,7 +11,8 @@ namespace miterbook {
 
 const std::vector<Command>& commands() {
     static const std::vector<Command> list{
-        newCommand, bringCommand, listCommand, startCommand, printCommand, packCommand};
+        newCommand, bringCommand, listCommand, startCommand, printCommand, packCommand,
+        sampleCommand};
     return list;
 }
 

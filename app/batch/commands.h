@@ -11,5 +11,6 @@ extern const Command listCommand;
 extern const Command startCommand;
 extern const Command printCommand;
 extern const Command packCommand;
+extern const Command sampleCommand;
 
 } // namespace miterbook

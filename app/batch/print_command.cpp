@@ -86,19 +86,27 @@ Result<Date> paperDate(const QCommandLineParser& parser) {
     return date;
 }
 
-Result<Subject> subjectOf(const QCommandLineParser& parser, OpenedBook& opened) {
+Result<Subject> subjectOf(
+    const PaperKind& kind, const QCommandLineParser& parser, OpenedBook& opened) {
+    Subject subject;
+    const auto date = paperDate(parser);
+    if (!date)
+        return date.error();
+    subject.date = *date;
+    if (kind.ofShop) {
+        if (isSet(parser, "plan") || isSet(parser, "house"))
+            return badInput("The " + std::string(kind.name) + " is of the whole shop.");
+        if (const auto open = opened.workbook.openDays(addDays(*date, -6), addDays(*date, 6)); !open)
+            return open.error();
+        return subject;
+    }
     if (isSet(parser, "plan") == isSet(parser, "house"))
         return badInput("Say one of --plan and --house.");
-    Subject subject;
     const auto chosen = isSet(parser, "house")
         ? chooseHouse(subject, opened, value(parser, "house"))
         : choosePlan(subject, opened, parser);
     if (!chosen)
         return chosen.error();
-    const auto date = paperDate(parser);
-    if (!date)
-        return date.error();
-    subject.date = *date;
     if (isSet(parser, "level")) {
         const auto level = findLevel(opened.book(), subject.plan, value(parser, "level"));
         if (!level)
@@ -119,8 +127,9 @@ Result<void> openSet(OpenedBook& opened, Id<Plan> plan) {
 }
 
 Paper makePaper(const PaperKind& kind, const OpenedBook& opened, const Subject& subject) {
-    const JobFigures figures
-        = figuresFor(opened.book(), subject.plan, subject.selection, Effort::thorough);
+    const JobFigures figures = kind.ofShop
+        ? JobFigures()
+        : figuresFor(opened.book(), subject.plan, subject.selection, Effort::thorough);
     return kind.build({opened.book(), subject.plan, subject.house, subject.level,
                           subject.date, subject.selection},
         figures);
@@ -162,7 +171,7 @@ Result<void> run(const QCommandLineParser& parser, Console& console) {
     auto opened = openWorkbook(*path, OpenMode::look);
     if (!opened)
         return opened.error();
-    const auto subject = subjectOf(parser, *opened);
+    const auto subject = subjectOf(*kind, parser, *opened);
     if (!subject)
         return subject.error();
     if (const auto open = kind->ofSet ? openSet(*opened, subject->plan) : Result<void>(); !open)

@@ -30,6 +30,12 @@ Cell quantityCell(Quantity quantity) {
     return {formatQuantity(quantity), exactDecimal(quantity.thousandths(), 3, 0)};
 }
 
+Cell hoursCell(Hours hours) {
+    const int decimals = hours.minutes() % 6 == 0 ? 1 : 2;
+    const std::int64_t exact = roundedQuotient(hours.minutes() * 10'000, 60);
+    return {formatHours(hours, decimals), exactDecimal(exact, 4, 0)};
+}
+
 Cell lengthCell(Length length, LengthStyle style) {
     return {formatLength(length, style),
         isMetric(style) ? exactMillimetres(length) : exactInches(length)};

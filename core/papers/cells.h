@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "basics/hours.h"
 #include "basics/length_text.h"
 #include "basics/money.h"
 #include "basics/quantity.h"
@@ -15,6 +16,8 @@ Cell countCell(std::int64_t count);
 Cell moneyCell(Money money, std::string_view symbol);
 /// One decimal printed; exact to the thousandth.
 Cell quantityCell(Quantity quantity);
+/// `7.5`, `7.25`; exact in hours.
+Cell hoursCell(Hours hours);
 /// A length in the shop's style without its unit; exact in the column's unit: inches, or
 /// millimetres.
 Cell lengthCell(Length length, LengthStyle style);

@@ -45,4 +45,17 @@ Paper labelsPaper(const PaperJob& job, const JobFigures& figures);
 /// Sets in the order of the bench, with clamps, times and joints.
 Paper assemblyPaper(const PaperJob& job, const JobFigures& figures);
 
+/// What a house came to against its bid; for the shop alone.
+Paper houseReviewPaper(const PaperJob& job, const JobFigures& figures);
+
+// Of the whole shop: of the job only book and date count, and the time entries of the date's week
+// must have been opened.
+
+/// The crew's week, person by person, to be signed.
+Paper timeSheetPaper(const PaperJob& job, const JobFigures& figures);
+/// What the week comes to for each of the crew, before deductions; for the shop alone.
+Paper paySheetPaper(const PaperJob& job, const JobFigures& figures);
+/// Finished houses by plan, builder and year, and what loses money; for the shop alone.
+Paper planComparisonPaper(const PaperJob& job, const JobFigures& figures);
+
 } // namespace miterbook

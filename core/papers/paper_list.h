@@ -15,6 +15,7 @@ struct PaperKind {
     Paper (*build)(const PaperJob& job, const JobFigures& figures);
     bool byLevel = false;       ///< can be made for one level only
     bool ofSet = false;         ///< of every plan of the plan's set: all of them have to be opened
+    bool ofShop = false;        ///< neither of a plan nor of a house; its figures are not looked at
 };
 
 inline constexpr std::array paperKinds{
@@ -27,6 +28,10 @@ inline constexpr std::array paperKinds{
     PaperKind{"sticks", "Stick diagrams", "the crew", sticksPaper, true},
     PaperKind{"labels", "Labels", "the crew", labelsPaper, true},
     PaperKind{"assembly", "Assembly sheet", "the crew", assemblyPaper, true},
+    PaperKind{"time-sheet", "Time sheet", "the crew", timeSheetPaper, false, false, true},
+    PaperKind{"pay-sheet", "Pay sheet", "the shop", paySheetPaper, false, false, true},
+    PaperKind{"house-review", "House review", "the shop", houseReviewPaper},
+    PaperKind{"plan-comparison", "Houses compared", "the shop", planComparisonPaper, false, false, true},
 };
 
 /// The paper of a name; nullptr when there is none.

@@ -57,8 +57,10 @@ namespace {
 
 std::vector<std::string_view> allPapers() {
     std::vector<std::string_view> names;
-    for (const PaperKind& kind : paperKinds)
-        names.push_back(kind.name);
+    for (const PaperKind& kind : paperKinds) {
+        if (!kind.ofShop)
+            names.push_back(kind.name);
+    }
     return names;
 }
 

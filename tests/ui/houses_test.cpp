@@ -6,6 +6,7 @@
 #include "windows/new_plan_dialog.h"
 #include "windows/start_house_dialog.h"
 
+#include <QAction>
 #include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
@@ -26,8 +27,8 @@ TEST(Houses, ShowPriceAndHoursOnceTheyAreKnown) {
     page.show();
     auto* table = page.findChild<DataTable*>();
     ASSERT_TRUE(QTest::qWaitFor(
-        [&] { return !cellText(*table, 0, u"Hours"_s).isEmpty(); }, 60'000));
-    EXPECT_GT(cellText(*table, 0, u"Hours"_s).toDouble(), 10);
+        [&] { return !cellText(*table, 0, u"Hours bid"_s).isEmpty(); }, 60'000));
+    EXPECT_GT(cellText(*table, 0, u"Hours bid"_s).toDouble(), 10);
     EXPECT_EQ(cellText(*table, 0, u"Builder"_s), u"Hollis Homes"_s);
     EXPECT_EQ(cellText(*table, 0, u"Started"_s), u"2026-11-25"_s);
 }
@@ -52,6 +53,52 @@ TEST(Houses, TheStageIsTypedAndFiltered) {
     EXPECT_EQ(table->proxy().rowCount(), 1);
     filter->setCurrentIndex(0);
     EXPECT_EQ(table->proxy().rowCount(), 2);
+}
+
+TEST(Houses, WinningKeepsTheBidAndFinishingNotesTheDay) {
+    UiKit kit;
+    const Id<House> house = kit.startHouse("Lot 14");
+    HousesPage page(kit.desk());
+    page.show();
+    auto* table = page.findChild<DataTable*>();
+    goTo(*table, 0, u"Stage"_s);
+    typeCell(*table, u"won"_s);
+    EXPECT_FALSE(kit.book().soldBid(kit.book().house(house)->work).empty());
+    EXPECT_GT(cellText(*table, 0, u"Hours bid"_s).toDouble(), 10) << "at once: it is in the book";
+    goTo(*table, 0, u"Stage"_s);
+    typeCell(*table, u"finished"_s);
+    EXPECT_EQ(cellText(*table, 0, u"Finished"_s), u"2026-11-25"_s);
+    kit.desk().undoStack().undo();
+    kit.desk().undoStack().undo();
+    EXPECT_TRUE(kit.book().soldBid(kit.book().house(house)->work).empty());
+}
+
+TEST(Houses, ThoseInTroubleComeFirst) {
+    UiKit kit;
+    ASSERT_TRUE(kit.startHouse("Lot 14"));
+    const Id<House> late = kit.startHouse("Lot 15");
+    HousesPage page(kit.desk());
+    page.show();
+    auto* table = page.findChild<DataTable*>();
+    for (const int row : {0, 1}) {
+        goTo(*table, row, u"Stage"_s);
+        typeCell(*table, u"underway"_s);
+    }
+    TimeEntry entry;
+    entry.id = kit.desk().ids().next<TimeEntry>();
+    entry.date = kit.desk().clock().today();
+    entry.person = kit.book().prices.of<CrewMember>().begin()->first;
+    entry.house = late;
+    entry.time = Hours::whole(20);
+    entry.done = Quantity::count(2);
+    ASSERT_TRUE(kit.desk().perform(putEdit(kit.book(), "Hours", entry)));
+    EXPECT_EQ(cellText(*table, 1, u"Used"_s), u"20.0"_s);
+    EXPECT_TRUE(cellText(*table, 1, u"Against the bid"_s).startsWith(u"heading "_s));
+    for (QAction* action : page.actions()) {
+        if (action->text().contains(u"trouble"_s))
+            action->trigger();
+    }
+    EXPECT_EQ(cellText(*table, 0, u"House"_s), u"Lot 15"_s);
 }
 
 TEST(Houses, EnterOpensTheHouse) {

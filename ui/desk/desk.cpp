@@ -18,6 +18,22 @@ bool Desk::openPlan(Id<Plan> plan) {
     return opened.ok();
 }
 
+bool Desk::openDays(Date first, Date last) {
+    const auto opened = m_workbook.openDays(first, last);
+    if (!opened)
+        refuse(opened.error());
+    return opened.ok();
+}
+
+SoldTasks Desk::soldTasks() {
+    auto tasks = m_workbook.soldTasks();
+    if (!tasks) {
+        refuse(tasks.error());
+        return {};
+    }
+    return std::move(tasks).value();
+}
+
 bool Desk::perform(const Edit& edit) {
     if (edit.empty())
         return true;

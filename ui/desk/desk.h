@@ -28,6 +28,10 @@ public:
 
     /// Makes sure that a plan's rows are in memory; refused() says why not.
     bool openPlan(Id<Plan> plan);
+    /// The same of the time entries of some days.
+    bool openDays(Date first, Date last);
+    /// The tasks of all bids that were won; none, and refused(), where they cannot be read.
+    SoldTasks soldTasks();
     /// Does one gesture: file, memory, changed(), undo list. False, and refused(), if it cannot be
     /// done; then nothing has changed anywhere. An empty edit is done at once.
     bool perform(const Edit& edit);

@@ -8,37 +8,38 @@
 
 namespace miterbook {
 
-/// Cells of computed figures, written as everywhere in the book.
-inline FigureCell wordCell(std::string_view words) {
+/// Cells of computed figures, written as everywhere in the book. Static: papers have functions of the
+/// same names for cells of theirs, and the linker does not tell them apart by what they return.
+static inline FigureCell wordCell(std::string_view words) {
     return {text(words), std::nullopt};
 }
-inline FigureCell countCell(std::int64_t count) {
+static inline FigureCell countCell(std::int64_t count) {
     return {QString::number(count), static_cast<double>(count)};
 }
-inline FigureCell moneyCell(Money money) {
+static inline FigureCell moneyCell(Money money) {
     return {text(formatMoney(money)), static_cast<double>(money.cents())};
 }
-inline FigureCell lengthCell(Length length, LengthStyle style) {
+static inline FigureCell lengthCell(Length length, LengthStyle style) {
     return {text(formatLength(length, style)), static_cast<double>(length.nm())};
 }
-inline FigureCell feetCell(Length length) {
+static inline FigureCell feetCell(Length length) {
     return {text(formatFeet(length)), static_cast<double>(length.nm())};
 }
-inline FigureCell hoursCell(Hours hours) {
+static inline FigureCell hoursCell(Hours hours) {
     return {text(formatHours(hours)), static_cast<double>(hours.minutes())};
 }
-inline FigureCell quantityCell(Quantity quantity) {
+static inline FigureCell quantityCell(Quantity quantity) {
     return {text(formatQuantity(quantity)), quantity.toDouble()};
 }
-inline FigureCell percentCell(Percent percent) {
+static inline FigureCell percentCell(Percent percent) {
     return {text(formatPercent(percent)) + QStringLiteral(" %"), percent.fraction()};
 }
-inline FigureCell emptyCell() {
+static inline FigureCell emptyCell() {
     return {};
 }
 
 /// Sentences one under another.
-inline QString lines(const std::vector<std::string>& sentences) {
+static inline QString lines(const std::vector<std::string>& sentences) {
     QStringList all;
     for (const std::string& sentence : sentences)
         all << text(sentence);

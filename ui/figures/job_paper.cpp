@@ -37,14 +37,21 @@ JobFigures thorough(const Book& book, const JobRef& job) {
 } // namespace
 
 Result<Paper> jobPaper(
-    Desk& desk, const FigureDesk& figures, std::string_view name, const JobRef& job) {
+    Desk& desk, const FigureDesk& figures, std::string_view name, const JobRef& job, Date on) {
     const PaperKind* kind = findPaper(name);
     if (!kind)
         return Error{Fault::notFound, "There is no such paper."};
+    const Date today = desk.clock().today();
+    if (kind->ofShop) {
+        const Date date = on == noDate ? today : on;
+        if (!desk.openDays(addDays(date, -6), addDays(date, 6)))
+            return Error{Fault::storage, "The hours of that week cannot be read."};
+        return kind->build({desk.book(), {}, {}, {}, date}, {});
+    }
     if (!openPlans(desk, *kind, job))
         return Error{Fault::notFound, "That plan cannot be opened."};
     const PaperJob paper{
-        desk.book(), job.plan, job.house, {}, desk.clock().today(), job.selection};
+        desk.book(), job.plan, job.house, {}, today, job.selection};
     if (figures.job() == job && figures.settled())
         return kind->build(paper, figures.figures());
     return kind->build(paper, thorough(desk.book(), job));

@@ -14,8 +14,10 @@ class FigureDesk;
 
 /// A paper of a plan or house by its name in papers/paper_list.h: from the figures on the screen when
 /// they are that job's and settled, else reckoned anew with the thorough stick plan, so that what is
-/// printed is what the screen comes to. Errors: no such paper, a plan that cannot be opened.
+/// printed is what the screen comes to. A paper of the whole shop is of the week of a day; no day:
+/// today. Errors: no such paper, a plan that cannot be opened.
 Result<Paper> jobPaper(
-    Desk& desk, const FigureDesk& figures, std::string_view name, const JobRef& job);
+    Desk& desk, const FigureDesk& figures, std::string_view name, const JobRef& job,
+    Date on = noDate);
 
 } // namespace miterbook

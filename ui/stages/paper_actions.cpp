@@ -35,20 +35,24 @@ QList<QAction*> PaperActions::actions() const {
     return {m_preview, m_save};
 }
 
+Result<Paper> PaperActions::paper() const {
+    return jobPaper(m_desk, m_figures, m_paper, m_figures.job(), m_day ? m_day() : noDate);
+}
+
 void PaperActions::preview() {
-    const auto paper = jobPaper(m_desk, m_figures, m_paper, m_figures.job());
-    if (paper)
-        previewPaper(m_page->window(), *paper, m_desk.book().prices.shop().page);
+    const auto made = paper();
+    if (made)
+        previewPaper(m_page->window(), *made, m_desk.book().prices.shop().page);
     else
-        m_desk.refuse(paper.error());
+        m_desk.refuse(made.error());
 }
 
 void PaperActions::save() {
-    const auto paper = jobPaper(m_desk, m_figures, m_paper, m_figures.job());
-    if (paper)
-        savePaperAs(m_page->window(), *paper, m_desk.book().prices.shop().page);
+    const auto made = paper();
+    if (made)
+        savePaperAs(m_page->window(), *made, m_desk.book().prices.shop().page);
     else
-        m_desk.refuse(paper.error());
+        m_desk.refuse(made.error());
 }
 
 } // namespace miterbook

@@ -1,8 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "basics/date.h"
+#include "papers/paper.h"
+
 #include <QObject>
 
+#include <functional>
 #include <string_view>
 
 class QAction;
@@ -21,8 +25,11 @@ public:
     PaperActions(std::string_view paper, Desk& desk, FigureDesk& figures, QWidget* page);
 
     QList<QAction*> actions() const;
+    /// Whose week a paper of the whole shop is; today's until it is said.
+    void setDay(std::function<Date()> day) { m_day = std::move(day); }
 
 private:
+    Result<Paper> paper() const;
     void preview();
     void save();
 
@@ -30,6 +37,7 @@ private:
     Desk& m_desk;
     FigureDesk& m_figures;
     QWidget* m_page;
+    std::function<Date()> m_day;
     QAction* m_preview;
     QAction* m_save;
 };

@@ -8,8 +8,8 @@ class QWidget;
 
 namespace miterbook {
 
-/// The one accent: for the stage that is shown and the next step, nowhere else. A dark shade on
-/// light palettes and a light one on dark palettes, so that it reads on either.
+/// The one accent: for the stage that is shown, the next step, and what a picture is about. A dark
+/// shade on light palettes and a light one on dark palettes, so that it reads on either.
 QColor accentColour(const QPalette& palette);
 bool isDark(const QPalette& palette);
 /// Writes the widget's text in the accent.

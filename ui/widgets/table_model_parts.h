@@ -118,9 +118,9 @@ bool TableModel<Row>::writeCells(const std::vector<CellWrite>& cells, Gesture ge
     if (kept.empty())
         return true;
     EditBuilder edit(book(), edits().sentence(added ? "Add" : "Revise", kept));
+    m_typing = true;
     for (Row& row : kept)
         edits().store(edit, std::move(row));
-    m_typing = true;
     const bool done = m_desk.perform(edit.take());
     m_typing = false;
     return done;

@@ -33,6 +33,13 @@ QString walkText() {
         "beside it says what is out of square and what that does. Set each stop once, longest first, "
         "tick what is cut by its number, and cut again only what was spoiled. Measure sheet, saw "
         "sheet, stick diagrams, labels and assembly sheet are papers to hang by the saw.\n\n"
+        "9. Hours. Type the week: who, which house, what, and the hours of each day, 7.5 or 7.5 / 6 "
+        "with six finished. Or let the timer run, or bring in a phone's notes. When a house is won, set "
+        "its stage on the Houses screen: its bid is kept, and its hours are held against it. Look the "
+        "week over, approve it, print the time and pay sheets.\n\n"
+        "10. Review. Set a house to finished and see what it came to, which plans make money, which "
+        "pieces of work lose it, and what your houses say of your labour rates. Taking a learned rate "
+        "into the book changes the next bid and none that was won.\n\n"
         "There is nothing to save: what is on the screen is in the book. Every change can be "
         "undone.");
 }
@@ -42,7 +49,7 @@ QString keysText() {
         "Everywhere\n"
         "  Alt+Home, or Esc           Houses\n"
         "  Alt+2, Alt+3, Alt+4        Plans, the book, the open plan or house\n"
-        "  Ctrl+1 to Ctrl+5           the stages of a plan or house\n"
+        "  Ctrl+1 to Ctrl+8           the stages of a plan or house\n"
         "  Ctrl+Z, Ctrl+Shift+Z       undo, redo\n"
         "  Ctrl+F                     find rows in the table\n"
         "  F1, Ctrl+/                 how a job walks through the book, these keys\n\n"
@@ -64,7 +71,10 @@ QString keysText() {
         "  Enter                      open\n"
         "  F2                         edit the cell\n"
         "  Ctrl+Shift+N               start a house, begin a plan\n"
-        "  Ctrl+B                     bring in plan files");
+        "  Ctrl+Shift+T               houses in trouble first\n"
+        "  Ctrl+B                     bring in plan files\n\n"
+        "Hours\n"
+        "  Alt+Page Up, Alt+Page Down the week before, after");
 }
 
 QString aboutText() {

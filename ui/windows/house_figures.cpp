@@ -2,6 +2,7 @@
 #include "windows/house_figures.h"
 
 #include "job/any_row.h"
+#include "hours/house_progress.h"
 #include "job/figures.h"
 
 #include <QCoreApplication>
@@ -49,23 +50,68 @@ bool isPrice(const AnyRow& row) {
         row);
 }
 
+/// The burdened hour that a bid was reckoned with.
+Money rateIn(const std::vector<WorkBid>& works) {
+    Money labour;
+    Hours hours;
+    for (const WorkBid& work : works) {
+        labour += work.labour;
+        hours += work.hours;
+    }
+    return hours > Hours()
+        ? Money::cents(roundedQuotient(Wide(labour.cents()) * 60, hours.minutes()))
+        : Money();
+}
+
+HouseFigure figureOf(const HouseBid& bid, const std::vector<TimeEntry>& entries, bool finished) {
+    HouseFigure figure;
+    for (const WorkBid& work : bid.works) {
+        figure.price += work.price;
+        figure.hours += work.hours;
+    }
+    const HouseProgress progress = houseProgress(bid.works, entries);
+    figure.over = (finished ? progress.used : progress.forecast) - progress.bid;
+    figure.done = finished ? Percent::hundred() : progress.done;
+    figure.toProfit = Money::cents(
+        -roundedQuotient(Wide(figure.over.minutes()) * bid.crewRate.cents(), 60));
+    return figure;
+}
+
 } // namespace
 
 HouseFigures::HouseFigures(Desk& desk, QObject* parent)
     : QObject(parent)
     , m_desk(desk) {
     connect(&desk, &Desk::changed, this, &HouseFigures::forget);
+    readSold();
 }
 
-std::optional<HouseFigure> HouseFigures::find(Id<Plan> work) const {
-    const auto it = m_known.find(work);
-    return it == m_known.end() ? std::nullopt : std::optional(it->second);
+void HouseFigures::readSold() {
+    m_sold.clear();
+    for (const auto& [id, sold] : m_desk.book().jobs.of<SoldWork>())
+        m_sold[sold.plan].works.push_back(workBid(sold));
+    for (auto& [plan, bid] : m_sold)
+        bid.crewRate = rateIn(bid.works);
+}
+
+std::optional<HouseFigure> HouseFigures::find(const House& house) {
+    if (const auto shown = m_shown.find(house.id); shown != m_shown.end())
+        return shown->second;
+    const auto sold = m_sold.find(house.work);
+    const auto known = m_known.find(house.work);
+    if (sold == m_sold.end() && known == m_known.end())
+        return std::nullopt;
+    const HouseBid& bid = sold == m_sold.end() ? known->second : sold->second;
+    const HouseFigure figure
+        = figureOf(bid, m_desk.book().time.summedEntries(house.id), isFinished(house));
+    m_shown[house.id] = figure;
+    return figure;
 }
 
 void HouseFigures::want(const std::vector<Id<Plan>>& works) {
     m_wanted.clear();
     for (const Id<Plan> work : works) {
-        if (!m_known.contains(work))
+        if (!m_known.contains(work) && !m_sold.contains(work))
             m_wanted.push_back(work);
     }
     next();
@@ -73,12 +119,27 @@ void HouseFigures::want(const std::vector<Id<Plan>>& works) {
 
 void HouseFigures::forget(const Changes& changes) {
     ++m_age;
+    bool sold = false;
     for (const Change& change : changes) {
+        for (const auto* side : {&change.before, &change.after}) {
+            if (*side)
+                forgetShown(**side);
+        }
+        sold = sold || std::holds_alternative<SoldWork>(change.row());
         if (isPrice(change.row()))
             m_known.clear();
         else
             m_known.erase(planOf(change.row()));
     }
+    if (sold)
+        readSold();
+}
+
+void HouseFigures::forgetShown(const AnyRow& row) {
+    if (const auto* entry = std::get_if<TimeEntry>(&row))
+        m_shown.erase(entry->house);
+    else if (!std::holds_alternative<Timer>(row) && !std::holds_alternative<WeekApproval>(row))
+        m_shown.clear(); // made again in no time from what is in memory
 }
 
 void HouseFigures::next() {
@@ -93,21 +154,21 @@ void HouseFigures::next() {
     QThreadPool::globalInstance()->start(
         [self, work, age = m_age, book = sliceOf(m_desk.book(), work)] {
             const JobFigures figures = figuresFor(book, work, {}, Effort::quick);
-            const HouseFigure figure{figures.estimate.total.price, figures.estimate.total.hours};
+            const HouseBid bid{workBids(figures.estimate), figures.estimate.crewRate};
             QMetaObject::invokeMethod(
                 qApp,
-                [self, work, age, figure] {
+                [self, work, age, bid] {
                     if (self)
-                        self->take(work, age, figure);
+                        self->take(work, age, bid);
                 },
                 Qt::QueuedConnection);
         });
 }
 
-void HouseFigures::take(Id<Plan> work, int age, HouseFigure figure) {
+void HouseFigures::take(Id<Plan> work, int age, HouseBid bid) {
     m_busy = false;
     if (age == m_age) {
-        m_known[work] = figure;
+        m_known[work] = std::move(bid);
         Q_EMIT figured();
     } else {
         m_wanted.push_front(work);

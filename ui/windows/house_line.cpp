@@ -54,6 +54,17 @@ constexpr Column<HouseLine> startedColumn{.title = QT_TRANSLATE_NOOP("Column", "
         return {};
     }};
 
+constexpr Column<HouseLine> finishedColumn{.title = QT_TRANSLATE_NOOP("Column", "Finished"),
+    .read = [](const HouseLine& line, const Book&) { return text(isoDate(line.house.finished)); },
+    .edit = [](HouseLine& line, const QString& typed, const Book&) -> Result<void> {
+        const auto day = parseIsoDate(utf8(typed.trimmed()));
+        if (!day)
+            return day.error();
+        line.house.finished = *day;
+        return {};
+    },
+    .applies = [](const HouseLine& line) { return isFinished(line.house); }};
+
 constexpr Column<HouseLine> priceColumn{.title = QT_TRANSLATE_NOOP("Column", "Price"),
     .kind = CellKind::money,
     .read = [](const HouseLine& line, const Book&) {
@@ -63,12 +74,12 @@ constexpr Column<HouseLine> priceColumn{.title = QT_TRANSLATE_NOOP("Column", "Pr
     .write = [](std::int64_t cents, const Book&) { return text(formatMoney(Money::cents(cents))); },
     .whereFrom = [](const HouseLine&, const Book&) {
         return QCoreApplication::translate("Column",
-            "From the house's own plan, the book's prices and a quick stick plan. "
-            "Open the house to see the bid.");
+            "The bid as the house was won; before that from its own plan, the book's prices and a "
+            "quick stick plan. Open the house to see the bid.");
     },
     .summed = true};
 
-constexpr Column<HouseLine> hoursColumn{.title = QT_TRANSLATE_NOOP("Column", "Hours"),
+constexpr Column<HouseLine> hoursColumn{.title = QT_TRANSLATE_NOOP("Column", "Hours bid"),
     .kind = CellKind::number,
     .read = [](const HouseLine& line, const Book&) {
         return line.figure ? text(formatHours(line.figure->hours)) : QString();
@@ -79,9 +90,56 @@ constexpr Column<HouseLine> hoursColumn{.title = QT_TRANSLATE_NOOP("Column", "Ho
     },
     .whereFrom = [](const HouseLine&, const Book&) {
         return QCoreApplication::translate(
-            "Column", "From the house's takeoff and the book's labour rates and factors.");
+            "Column", "Bid as the house was won; before that from its takeoff and the book's rates.");
     },
     .summed = true};
+
+constexpr Column<HouseLine> usedColumn{.title = QT_TRANSLATE_NOOP("Column", "Used"),
+    .kind = CellKind::number,
+    .read = [](const HouseLine& line, const Book&) {
+        return line.used > Hours() ? text(formatHours(line.used)) : QString();
+    },
+    .number = [](const HouseLine& line) { return line.used.minutes(); },
+    .write = [](std::int64_t minutes, const Book&) {
+        return text(formatHours(Hours::minutes(minutes)));
+    },
+    .whereFrom = [](const HouseLine&, const Book&) {
+        return QCoreApplication::translate("Column", "All hours written down for the house.");
+    },
+    .summed = true};
+
+/// "heading 12.5 h over": how it stands in words, sorted by what it does to the profit.
+QString standing(const HouseLine& line, const Book&) {
+    if (!line.hasHours())
+        return {};
+    const Hours over = line.figure->over;
+    const QString hours = text(formatHours(over < Hours() ? Hours() - over : over));
+    const auto say = [](const char* words) { return QCoreApplication::translate("Column", words); };
+    const bool finished = isFinished(line.house);
+    if (over == Hours())
+        return say(QT_TRANSLATE_NOOP("Column", "as bid"));
+    if (over > Hours())
+        return (finished ? say(QT_TRANSLATE_NOOP("Column", "%1 h over"))
+                         : say(QT_TRANSLATE_NOOP("Column", "heading %1 h over")))
+            .arg(hours);
+    return (finished ? say(QT_TRANSLATE_NOOP("Column", "%1 h under"))
+                     : say(QT_TRANSLATE_NOOP("Column", "heading %1 h under")))
+        .arg(hours);
+}
+
+constexpr Column<HouseLine> standsColumn{.title = QT_TRANSLATE_NOOP("Column", "Against the bid"),
+    .read = standing,
+    .number = [](const HouseLine& line) {
+        return line.hasHours() ? line.figure->toProfit.cents() : 0;
+    },
+    .whereFrom = [](const HouseLine& line, const Book&) {
+        if (!line.hasHours())
+            return QString();
+        return QCoreApplication::translate("Column",
+            "Hours at completion against the bid, by the pace so far: %1 to the profit. Sorted from "
+            "the house that loses most.")
+            .arg(text(formatMoney(line.figure->toProfit)));
+    }};
 
 constexpr Column<HouseLine> columns[] = {
     houseText<&House::name>(QT_TRANSLATE_NOOP("Column", "House")),
@@ -93,6 +151,9 @@ constexpr Column<HouseLine> columns[] = {
     startedColumn,
     priceColumn,
     hoursColumn,
+    usedColumn,
+    standsColumn,
+    finishedColumn,
     houseText<&House::note>(QT_TRANSLATE_NOOP("Column", "Note")),
 };
 

@@ -13,6 +13,10 @@ namespace miterbook {
 struct HouseLine {
     House house;
     std::optional<HouseFigure> figure;
+    Hours used;
+
+    /// Whether its hours say anything yet.
+    bool hasHours() const { return used > Hours() && figure; }
 
     bool operator==(const HouseLine&) const = default;
 };

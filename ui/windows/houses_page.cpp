@@ -2,6 +2,8 @@
 #include "windows/houses_page.h"
 
 #include "desk/text.h"
+#include "job/figures.h"
+#include "job/house_stage.h"
 #include "job/start_house.h"
 #include "widgets/data_table.h"
 #include "widgets/empty_page.h"
@@ -13,6 +15,7 @@
 
 #include <QAction>
 #include <QComboBox>
+#include <QGuiApplication>
 #include <QPushButton>
 #include <QScrollBar>
 #include <QStackedWidget>
@@ -34,6 +37,9 @@ HousesPage::HousesPage(Desk& desk, QWidget* parent)
     auto* start = new QPushButton(m_actions.first()->text());
     connect(start, &QPushButton::clicked, m_actions.first(), &QAction::trigger);
     m_panel->addBeside(m_stage);
+    auto* trouble = new QPushButton(m_actions.last()->text());
+    connect(trouble, &QPushButton::clicked, m_actions.last(), &QAction::trigger);
+    m_panel->addBeside(trouble);
     m_panel->addBeside(start);
     m_panel->table().setOpensRows(true);
     m_either->addWidget(m_panel);
@@ -71,17 +77,30 @@ TableSpec<HouseLine> HousesPage::spec() {
     spec.rows = [this] {
         std::vector<HouseLine> lines;
         for (const auto& [id, house] : m_desk.book().jobs.of<House>())
-            lines.push_back({house, m_figures.find(house.work)});
+            lines.push_back({house, m_figures.find(house), m_desk.book().time.total(id)});
         return lines;
     };
     spec.fixedRows = true; // the page removes them with everything below them
     spec.key = [](const HouseLine& line) { return line.house.id.value(); };
-    spec.store = [](EditBuilder& edit, HouseLine line) { edit.put(std::move(line.house)); };
+    spec.store = [this](EditBuilder& edit, HouseLine line) { store(edit, std::move(line.house)); };
     spec.check = [](const HouseLine& line) -> Result<void> {
         return line.house.name.empty() ? badInput("A house needs a name.") : Result<void>();
     };
     spec.title = [](const HouseLine& line) { return "house " + line.house.name; };
     return spec;
+}
+
+/// With its bid kept, as the bid paper would say it, where the house has just been won.
+void HousesPage::store(EditBuilder& edit, House house) {
+    const Book& book = m_desk.book();
+    std::optional<JobFigures> figures;
+    if (m_desk.openPlan(house.work) && needsEstimate(book, house)) {
+        QGuiApplication::setOverrideCursor(Qt::WaitCursor);
+        figures = figuresFor(book, house.work, {}, Effort::thorough);
+        QGuiApplication::restoreOverrideCursor();
+    }
+    putHouseStage(edit, book, m_desk.ids(), std::move(house), m_desk.clock().today(),
+        figures ? &figures->estimate : nullptr);
 }
 
 QAction* HousesPage::action(
@@ -100,6 +119,8 @@ void HousesPage::makeActions() {
         &HousesPage::startAny);
     action(tr("&Open the house"), {}, &HousesPage::openCurrent);
     action(tr("&Remove the house\u2026"), {}, &HousesPage::removeCurrent);
+    action(tr("Those in &trouble first"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_T),
+        &HousesPage::troubleFirst);
 }
 
 void HousesPage::makeStageFilter() {
@@ -143,6 +164,13 @@ void HousesPage::removeCurrent() {
     if (ask(this, tr("Remove the house \"%1\" with everything entered for it?").arg(text(house->name)),
             tr("Undo brings it back."), tr("Remove")))
         m_desk.perform(removeHouse(m_desk.book(), house->id));
+}
+
+void HousesPage::troubleFirst() {
+    for (int column = 0; column < m_model->columnCount(); ++column) {
+        if (m_model->title(column) == QCoreApplication::translate("Column", "Against the bid"))
+            m_panel->table().sortByColumn(column, Qt::AscendingOrder);
+    }
 }
 
 void HousesPage::showOne() {

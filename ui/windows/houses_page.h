@@ -47,6 +47,8 @@ private:
     void startAny() { startHouse({}); }
     void openCurrent();
     void removeCurrent();
+    void troubleFirst();
+    void store(EditBuilder& edit, House house);
     const House* current() const;
     void showOne();
     void wantVisible();
