@@ -87,8 +87,10 @@ void LinePicture::addLine(const PictureLine& line) {
         series = dots;
     } else {
         series = new QLineSeries;
-        const bool dashed = line.look == PictureLine::Look::dashed;
-        series->setPen(dashed ? QPen(ink(), 1.5, Qt::DashLine) : QPen(accent(), 2.5));
+        const Qt::PenStyle style
+            = line.look == PictureLine::Look::dotted ? Qt::DotLine : Qt::DashLine;
+        const bool plain = line.look == PictureLine::Look::line;
+        series->setPen(plain ? QPen(accent(), 2.5) : QPen(ink(), 1.5, style));
     }
     series->setName(line.name.toHtmlEscaped());
     for (const auto& [day, value] : line.points)

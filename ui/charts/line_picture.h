@@ -10,7 +10,7 @@ namespace miterbook {
 
 /// One line of a picture over time.
 struct PictureLine {
-    enum class Look { line, dashed, dots };
+    enum class Look { line, dashed, dotted, dots };
     QString name;
     Look look = Look::line;
     std::vector<std::pair<Date, double>> points;

@@ -127,7 +127,15 @@ void ProgressTab::refresh() {
     draw();
 }
 
+void ProgressTab::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    draw();
+}
+
+/// Only for somebody to see: a picture is laid out when it is shown.
 void ProgressTab::draw() {
+    if (!isVisible())
+        return;
     std::map<Date, Hours> days;
     for (const auto& [id, entry] : m_week.book().time.read()) {
         if (m_week.house() && entry.house == m_week.house())
@@ -149,7 +157,7 @@ void ProgressTab::draw() {
     };
     m_picture->setLines(tr("Hours of the house"), tr("hours"),
         {used, level(tr("bid"), PictureLine::Look::dashed, m_progress.bid),
-            level(tr("at completion"), PictureLine::Look::dots, m_progress.forecast)},
+            level(tr("at completion"), PictureLine::Look::dotted, m_progress.forecast)},
         {}, m_summary->text());
 }
 

@@ -26,6 +26,9 @@ public:
     LinePicture& picture() const { return *m_picture; }
     QString summary() const;
 
+protected:
+    void showEvent(QShowEvent* event) override;
+
 private:
     void refresh();
     void say();
