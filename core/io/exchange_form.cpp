@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "io/exchange_form.h"
 
+#include "basics/base64.h"
 #include "basics/number_text.h"
 #include "io/exact_length.h"
 #include "io/exchange_row.h"
@@ -83,7 +84,11 @@ Json ExchangeForm<Length>::write(Length length, const PlanRefs&) {
 
 Result<Length> ExchangeForm<Length>::read(const Json& json, const PlanRefs&) {
     const auto text = textIn(json);
-    return text ? readExactLength(*text) : Result<Length>(text.error());
+    if (!text)
+        return text.error();
+    const bool minus = text->starts_with('-');
+    const auto length = readExactLength(std::string_view(*text).substr(minus ? 1 : 0));
+    return length && minus ? Result<Length>(-*length) : length;
 }
 
 Json ExchangeForm<Angle>::write(Angle angle, const PlanRefs&) {
@@ -132,6 +137,54 @@ Result<std::vector<Wall>> ExchangeForm<std::vector<Wall>>::read(
     if (json.is_string())
         return parseWalls(json.get_ref<const std::string&>(), LengthUnit::inches);
     return readList<Wall>(json, refs);
+}
+
+Json ExchangeForm<std::vector<PlanPoint>>::write(
+    const std::vector<PlanPoint>& points, const PlanRefs& refs) {
+    Json array = Json::array();
+    for (const PlanPoint& point : points)
+        array.push_back(Json::array({ExchangeForm<Length>::write(point.x, refs),
+            ExchangeForm<Length>::write(point.y, refs)}));
+    return array;
+}
+
+Result<std::vector<PlanPoint>> ExchangeForm<std::vector<PlanPoint>>::read(
+    const Json& json, const PlanRefs& refs) {
+    if (!json.is_array())
+        return badInput("a list of corners is needed.");
+    std::vector<PlanPoint> points;
+    for (const Json& each : json) {
+        const std::string corner = "corner " + std::to_string(points.size() + 1) + ": ";
+        if (!each.is_array() || each.size() != 2)
+            return badInput(corner + "two lengths in brackets are needed.");
+        const auto x = ExchangeForm<Length>::read(each[0], refs);
+        const auto y = ExchangeForm<Length>::read(each[1], refs);
+        if (!x || !y)
+            return badInput(corner + (x ? y : x).error().sentence);
+        points.push_back({*x, *y});
+    }
+    return points;
+}
+
+Json ExchangeForm<std::vector<BaseBreak>>::write(
+    const std::vector<BaseBreak>& breaks, const PlanRefs& refs) {
+    return writeList(breaks, refs);
+}
+
+Result<std::vector<BaseBreak>> ExchangeForm<std::vector<BaseBreak>>::read(
+    const Json& json, const PlanRefs& refs) {
+    return readList<BaseBreak>(json, refs);
+}
+
+Json ExchangeForm<Bytes>::write(const Bytes& bytes, const PlanRefs&) {
+    return toBase64(bytes.content());
+}
+
+Result<Bytes> ExchangeForm<Bytes>::read(const Json& json, const PlanRefs&) {
+    auto content = json.is_string() ? fromBase64(json.get_ref<const std::string&>()) : std::nullopt;
+    if (!content)
+        return badInput("the file's content in base64 is needed.");
+    return Bytes(*std::move(content));
 }
 
 Json ExchangeForm<std::vector<PolygonSide>>::write(

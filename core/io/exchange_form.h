@@ -36,6 +36,7 @@ struct ExchangeForm<int> {
     static Result<int> read(const Json& json, const PlanRefs&);
 };
 
+/// With a minus where a place is left of or above the plan's zero; the checks of rows refuse others.
 template <>
 struct ExchangeForm<Length> {
     static Json write(Length length, const PlanRefs&);
@@ -66,6 +67,26 @@ template <>
 struct ExchangeForm<std::vector<Wall>> {
     static Json write(const std::vector<Wall>& walls, const PlanRefs& refs);
     static Result<std::vector<Wall>> read(const Json& json, const PlanRefs& refs);
+};
+
+/// Corners as pairs: [["0", "-14 1/2"], ...].
+template <>
+struct ExchangeForm<std::vector<PlanPoint>> {
+    static Json write(const std::vector<PlanPoint>& points, const PlanRefs& refs);
+    static Result<std::vector<PlanPoint>> read(const Json& json, const PlanRefs& refs);
+};
+
+template <>
+struct ExchangeForm<std::vector<BaseBreak>> {
+    static Json write(const std::vector<BaseBreak>& breaks, const PlanRefs& refs);
+    static Result<std::vector<BaseBreak>> read(const Json& json, const PlanRefs& refs);
+};
+
+/// A file as base64.
+template <>
+struct ExchangeForm<Bytes> {
+    static Json write(const Bytes& bytes, const PlanRefs&);
+    static Result<Bytes> read(const Json& json, const PlanRefs&);
 };
 
 template <>

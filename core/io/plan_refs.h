@@ -28,6 +28,12 @@ template <>
 inline constexpr std::string_view listKey<WallTreatment> = "wall_treatments";
 template <>
 inline constexpr std::string_view listKey<OtherWork> = "other_work";
+template <>
+inline constexpr std::string_view listKey<SheetFile> = "sheet_files";
+template <>
+inline constexpr std::string_view listKey<Underlay> = "underlays";
+template <>
+inline constexpr std::string_view listKey<Dismissal> = "dismissals";
 
 /// Calls fn(RowKind<Row>) for each kind of row that variants change, in the order of the file: what
 /// is referred to before what refers to it.
@@ -40,6 +46,14 @@ void forEachListedKind(Fn&& fn) {
     fn(RowKind<Stair>());
     fn(RowKind<WallTreatment>());
     fn(RowKind<OtherWork>());
+}
+
+/// The same for each kind of row that belongs to the plan alone.
+template <class Fn>
+void forEachPlainKind(Fn&& fn) {
+    fn(RowKind<SheetFile>());
+    fn(RowKind<Underlay>());
+    fn(RowKind<Dismissal>());
 }
 
 /// Everything that an exchange text refers to by name.
@@ -64,7 +78,8 @@ private:
         NameIndex names;
     };
     std::tuple<Index<Profile>, Index<Level>, Index<Room>, Index<Opening>, Index<Closet>,
-        Index<Stair>, Index<WallTreatment>, Index<OtherWork>>
+        Index<Stair>, Index<WallTreatment>, Index<OtherWork>, Index<SheetFile>, Index<Underlay>,
+        Index<Dismissal>>
         m_indexes;
 };
 

@@ -20,7 +20,7 @@ public:
 
     Result<Edit> read() {
         for (const auto step : {&Reader::checkKind, &Reader::readOwner, &Reader::readProfiles,
-                 &Reader::readPlan, &Reader::readVariants, &Reader::readLists}) {
+                 &Reader::readPlan, &Reader::readVariants, &Reader::readLists, &Reader::readPlainLists}) {
             if (auto done = (this->*step)(); !done)
                 return done.error();
         }
@@ -49,6 +49,8 @@ private:
         std::vector<std::string_view> known{"miterbook", "version", "builder", "plan_set", "plan",
             "profiles", "elevations", "options"};
         forEachListedKind(
+            [&](auto kind) { known.push_back(listKey<typename decltype(kind)::Row>); });
+        forEachPlainKind(
             [&](auto kind) { known.push_back(listKey<typename decltype(kind)::Row>); });
         return checkKeys(m_root, known);
     }
@@ -259,6 +261,35 @@ private:
                 put(row);
         });
         return result;
+    }
+
+    Result<void> readPlainLists() {
+        Result<void> result;
+        forEachPlainKind([&](auto kind) {
+            if (result)
+                result = readPlain<typename decltype(kind)::Row>();
+        });
+        return result;
+    }
+
+    /// Rows that no variant changes.
+    template <class Row>
+    Result<void> readPlain() {
+        const auto entries = entriesIn(m_root, listKey<Row>);
+        if (!entries)
+            return entries.error();
+        for (const TextEntry& entry : *entries) {
+            auto row = readRow(*entry.json, Row(), m_refs);
+            if (!row)
+                return entry.error(row.error());
+            if (auto checked = checkListed(*row); !checked)
+                return entry.error(checked.error());
+            row->id = m_ids.next<Row>();
+            row->plan = m_plan;
+            m_refs.of<Row>().add(row->id.value(), {entry.text("name")});
+            put(std::move(row).value());
+        }
+        return {};
     }
 
     template <class Row>

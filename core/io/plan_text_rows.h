@@ -39,6 +39,16 @@ inline Result<void> checkListed(const OtherWork& row) {
     return checkOtherWork(row);
 }
 
+inline Result<void> checkListed(const SheetFile& row) {
+    return checkSheetFile(row);
+}
+inline Result<void> checkListed(const Underlay& row) {
+    return checkUnderlay(row);
+}
+inline Result<void> checkListed(const Dismissal& row) {
+    return checkDismissal(row);
+}
+
 /// The rows of one kind in an exchange text, of all its layers.
 template <Overlaid Row>
 class TextRows {

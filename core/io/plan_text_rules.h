@@ -11,7 +11,7 @@ namespace miterbook {
 /// What a plan exchange text says it is, and the newest version that is understood. A change that
 /// an older reader would get wrong takes the next number.
 inline constexpr std::string_view planTextKind = "plan";
-inline constexpr int planTextVersion = 1;
+inline constexpr int planTextVersion = 2;
 
 /// The row that a change starts from: the one it names where that is no change itself, else an
 /// empty one, so that no change is read before what it starts from.

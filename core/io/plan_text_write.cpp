@@ -33,6 +33,8 @@ public:
         sortVariants(VariantKind::option);
         noteProfiles();
         forEachListedKind([&](auto kind) { noteRows<typename decltype(kind)::Row>(); });
+        for (const auto& [id, file] : files())
+            m_refs.of<SheetFile>().add(id.value(), {file.name});
     }
 
     std::string text() const {
@@ -42,6 +44,9 @@ public:
         writeOwner(json);
         json["plan"] = writeValue(m_plan, m_refs);
         writeLists(json, {});
+        writePlain(json, listKey<SheetFile>, files());
+        writePlain(json, listKey<Underlay>, m_rows.of<Underlay>());
+        writePlain(json, listKey<Dismissal>, m_rows.of<Dismissal>());
         writeVariants(json, VariantKind::elevation);
         writeVariants(json, VariantKind::option);
         if (!m_profiles.empty()) // last: who reads the file looks for the plan
@@ -127,6 +132,25 @@ private:
             if (!list.empty())
                 json[std::string(listKey<Row>)] = list;
         });
+    }
+
+    /// The plan's files, and those of the builder's plan that a house looks at.
+    Table<SheetFile> files() const {
+        Table<SheetFile> files = m_rows.of<SheetFile>();
+        for (const auto& [id, underlay] : m_rows.of<Underlay>()) {
+            if (const SheetFile* file = findRow(m_book, underlay.file))
+                files.put(*file);
+        }
+        return files;
+    }
+
+    template <class Row>
+    void writePlain(Json& json, std::string_view key, const Table<Row>& rows) const {
+        Json list = Json::array();
+        for (const auto& [id, row] : rows)
+            list.push_back(writeValue(row, m_refs));
+        if (!list.empty())
+            json[std::string(key)] = std::move(list);
     }
 
     template <class Row>

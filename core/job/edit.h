@@ -15,6 +15,7 @@ namespace miterbook {
 using AnyRow = std::variant<Shop, Practice, Terms, Builder, Profile, Stick, Offcut, Part, Consumable,
     LabourRate, Factor, PiecePrice, CrewMember, Burden, HeaderName, PlanSet, Plan, House, BidSetup,
     Variant, Swap, Level, Room, Opening, Closet, Stair, WallTreatment, OtherWork,
+    SheetFile, Underlay, Dismissal,
     Bench, Measure, CutPiece, SawTest,
     TimeEntry, Timer, WeekApproval, PayTerms, CrewPay, PieceRate, SoldWork, SoldTask,
     BillingSetup, BillingTerms, Contract, Extra, Backcharge, IssuedPaper, Invoice, InvoiceVoid, Payment,

@@ -100,6 +100,18 @@ Result<void> checkOne(const Book&, const OtherWork& other) {
     return checkOtherWork(other);
 }
 
+Result<void> checkOne(const Book&, const SheetFile& file) {
+    return checkSheetFile(file);
+}
+
+Result<void> checkOne(const Book&, const Underlay& underlay) {
+    return checkUnderlay(underlay);
+}
+
+Result<void> checkOne(const Book&, const Dismissal& dismissal) {
+    return checkDismissal(dismissal);
+}
+
 Result<void> checkOne(const Book&, const Bench& bench) {
     return checkBench(bench);
 }

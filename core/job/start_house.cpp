@@ -11,7 +11,8 @@ namespace miterbook {
 namespace {
 
 /// Copies the rows of one whole plan under another, giving each a new id. Levels go first, then
-/// rooms, so that what stands in them finds its new level and room.
+/// rooms, so that what stands in them finds its new level and room. The files of sheets are not
+/// copied: the house looks at the plan's.
 class PlanCopy {
 public:
     PlanCopy(EditBuilder& edit, IdSource& ids, Id<Plan> plan)
@@ -29,6 +30,22 @@ public:
             row.replaces = {};
             moveReferences(row);
             remember(old, row.id);
+            m_edit.put(std::move(row));
+        }
+    }
+
+    /// Rows that no variant changes.
+    template <class Row>
+    void copyPlain(const Table<Row>& rows) {
+        for (const auto& [id, each] : rows) {
+            Row row = each;
+            row.id = m_ids.next<Row>();
+            row.plan = m_plan;
+            if constexpr (requires { row.level; }) {
+                row.level = found(m_levels, row.level);
+                if (!row.level)
+                    continue;
+            }
             m_edit.put(std::move(row));
         }
     }
@@ -156,6 +173,9 @@ Result<Edit> startHouse(const Book& book, IdSource& ids, const HouseStart& start
     copy.copy(whole.stairs);
     copy.copy(whole.treatments);
     copy.copy(whole.others);
+    const SheetRows& rows = book.sheet(start.plan);
+    copy.copyPlain(rows.of<Underlay>());
+    copy.copyPlain(rows.of<Dismissal>());
     return edit.take();
 }
 

@@ -2,6 +2,8 @@
 #pragma once
 
 #include "basics/angle.h"
+#include "basics/base64.h"
+#include "basics/bytes.h"
 #include "basics/date.h"
 #include "basics/hours.h"
 #include "basics/id.h"
@@ -121,6 +123,15 @@ template <>
 struct TextForm<Conditions> {
     static std::string write(Conditions conditions);
     static std::optional<Conditions> read(std::string_view text);
+};
+
+template <>
+struct TextForm<Bytes> {
+    static std::string write(const Bytes& bytes) { return toBase64(bytes.content()); }
+    static std::optional<Bytes> read(std::string_view text) {
+        auto content = fromBase64(text);
+        return content ? std::optional(Bytes(*std::move(content))) : std::nullopt;
+    }
 };
 
 /// No date is empty text here; the book file writes it as NULL.

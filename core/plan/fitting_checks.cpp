@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plan/check_words.h"
+#include "plan/marks.h"
 
 namespace miterbook {
 
@@ -50,6 +51,7 @@ Result<void> checkOtherWork(const OtherWork& other) {
     RowCheck check(namedOr(other.name, "other work"));
     check.must(other.quantity >= Quantity(), "has a negative quantity");
     check.must(other.quantity <= Quantity::count(100'000), "has a quantity over 100,000");
+    check.must(agrees(other), "has marks on the plan that come to another quantity");
     check.length("length", other.length);
     check.must(other.material >= Money(), "has a negative price for its material");
     return check.result();

@@ -197,6 +197,16 @@ struct Describe<WallTreatment> {
     }
 };
 
+/// What the marks of other work on the plan measure: how many there are, the line through them, or
+/// what they enclose.
+enum class MarkKind { none, count, run, area };
+
+template <>
+struct Words<MarkKind> {
+    static constexpr std::array list{Word{MarkKind::none, "none"}, Word{MarkKind::count, "count"},
+        Word{MarkKind::run, "run"}, Word{MarkKind::area, "area"}};
+};
+
 /// Anything else that is counted: mantels, attic accesses, half-wall caps, hours of punch.
 struct OtherWork {
     Id<OtherWork> id;
@@ -214,6 +224,8 @@ struct OtherWork {
     Length length;             ///< of that material
     Money material;            ///< bought outright for it, besides the profile
     std::string note;
+    MarkKind marked = MarkKind::none;
+    std::vector<PlanPoint> marks; ///< on the plan; `quantity` is then what they come to
 
     bool operator==(const OtherWork&) const = default;
 };
@@ -237,7 +249,9 @@ struct Describe<OtherWork> {
         field("profile", &OtherWork::profile),
         field("length", &OtherWork::length),
         field("material", &OtherWork::material),
-        field("note", &OtherWork::note));
+        field("note", &OtherWork::note),
+        field("marked", &OtherWork::marked),
+        field("marks", &OtherWork::marks));
     }
 };
 

@@ -133,6 +133,7 @@ struct Opening {
     bool fromSubfloor = false; ///< legs run down to the subfloor (flooring comes later)
     Length flooring;           ///< thickness of that later flooring
     std::string note;
+    Length along;              ///< from the first corner of `wall` to its middle; zero: not said
 
     bool isDoor() const {
         return kind != OpeningKind::window && kind != OpeningKind::casedOpening;
@@ -180,7 +181,8 @@ struct Describe<Opening> {
         field("door_stop", &Opening::doorStop),
         field("from_subfloor", &Opening::fromSubfloor),
         field("flooring", &Opening::flooring),
-        field("note", &Opening::note));
+        field("note", &Opening::note),
+        field("along", &Opening::along));
     }
 };
 

@@ -24,6 +24,7 @@ void checkTrim(RowCheck& check, const Opening& opening) {
     check.number("sides cased", opening.sidesCased, 0, 2);
     check.number("mulls", opening.mulls, 0, 20);
     check.number("wall", opening.wall, 0, 1000);
+    check.length("distance along its wall", opening.along);
     check.length("reveal", opening.reveal, Length::inches(3));
     check.must(opening.mulls == 0 || opening.width > Length() || opening.shape == Shape::polygon,
         "has mulls but no width to part");
@@ -106,6 +107,9 @@ Result<void> checkOpeningWall(const Opening& opening, const PlanRows& rows) {
     check.must(opening.wall > 0 && opening.wall <= std::ssize(room->walls),
         "is said to stand in wall " + std::to_string(opening.wall) + " of "
             + namedOr(room->name, "room") + ", which has " + std::to_string(room->walls.size()));
+    if (check.result().ok())
+        check.must(opening.along <= room->walls[static_cast<std::size_t>(opening.wall) - 1].length,
+            "is said to stand past the end of its wall");
     return check.result();
 }
 

@@ -26,6 +26,9 @@ Result<void> checkCloset(const Closet& closet, Missing missing = Missing::refuse
 Result<void> checkStair(const Stair& stair, Missing missing = Missing::refused);
 Result<void> checkTreatment(const WallTreatment& treatment, Missing missing = Missing::refused);
 Result<void> checkOtherWork(const OtherWork& other);
+Result<void> checkSheetFile(const SheetFile& file);
+Result<void> checkUnderlay(const Underlay& underlay);
+Result<void> checkDismissal(const Dismissal& dismissal);
 
 /// Whether a polygon's inside angles sum to (n - 2) x 180 degrees and its sides come round to where
 /// they began; `name` begins the sentence.

@@ -3,6 +3,7 @@
 
 #include "basics/angle.h"
 #include "plan/plan.h"
+#include "plan/point.h"
 
 #include <vector>
 
@@ -37,6 +38,7 @@ struct Wall {
     Angle angle = Angle::degrees(90);    ///< between the two walls at that corner, under 180
     bool base = true;
     bool crown = true;
+    bool shoe = true; ///< where it has base
 
     bool operator==(const Wall&) const = default;
 };
@@ -48,7 +50,39 @@ struct Describe<Wall> {
     static constexpr void allFields(auto&& take) {
         take(field("length", &Wall::length), field("corner", &Wall::corner),
         field("angle", &Wall::angle),   field("base", &Wall::base),
-        field("crown", &Wall::crown));
+        field("crown", &Wall::crown),  field("shoe", &Wall::shoe));
+    }
+};
+
+/// What stands against a wall instead of base.
+enum class BreakKind { cabinets, tub, shower, fireplace, other };
+
+template <>
+struct Words<BreakKind> {
+    static constexpr std::array list{
+        Word{BreakKind::cabinets, "cabinets"},   Word{BreakKind::tub, "tub"},
+        Word{BreakKind::shower, "shower"},       Word{BreakKind::fireplace, "fireplace"},
+        Word{BreakKind::other, "other"},
+    };
+};
+
+/// A stretch of one wall without base and shoe.
+struct BaseBreak {
+    int wall = 1; ///< from 1
+    Length from;  ///< from the wall's first corner
+    Length length;
+    BreakKind kind = BreakKind::cabinets;
+
+    bool operator==(const BaseBreak&) const = default;
+};
+
+template <>
+struct Describe<BaseBreak> {
+    static constexpr std::string_view table = "";
+    static constexpr std::string_view noun = "base break";
+    static constexpr void allFields(auto&& take) {
+        take(field("wall", &BaseBreak::wall), field("from", &BaseBreak::from),
+        field("length", &BaseBreak::length), field("kind", &BaseBreak::kind));
     }
 };
 
@@ -81,10 +115,12 @@ struct Room {
     RunChoice crownChoice = RunChoice::none;
     Id<Profile> crown;
     Id<Profile> chairRail;       ///< none: no chair rail
-    Length baseBreak;            ///< cabinets, tubs, fireplaces: wall without base
+    Length baseBreak;            ///< cabinets and the like whose place is not said: wall without base
     Length extraBase;            ///< island backs and the like: base without wall
     bool builtUpBase = false;    ///< base of several pieces
     std::string note;
+    Outline outline;             ///< where it is drawn; `walls` are then the outline's
+    std::vector<BaseBreak> breaks; ///< cabinets, tubs, fireplaces in their places
 
     bool operator==(const Room&) const = default;
 };
@@ -116,7 +152,9 @@ struct Describe<Room> {
         field("base_break", &Room::baseBreak),
         field("extra_base", &Room::extraBase),
         field("built_up_base", &Room::builtUpBase),
-        field("note", &Room::note));
+        field("note", &Room::note),
+        field("outline", &Room::outline),
+        field("breaks", &Room::breaks));
     }
 };
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plan/check_words.h"
+#include "plan/outline.h"
 #include "plan/room_text.h"
 
 namespace miterbook {
@@ -15,6 +16,25 @@ void checkWalls(RowCheck& check, const std::vector<Wall>& walls) {
         check.must(walls[i].length > Length(), "has a " + wall + " without a length");
         check.must(walls[i].angle > Angle() && walls[i].angle < Angle::degrees(180),
             "has a corner after " + wall + " that is not between 0 and 180 degrees");
+    }
+}
+
+void checkBreaks(RowCheck& check, const Room& room) {
+    constexpr Length rounding = Length::sixteenths(1);
+    for (const BaseBreak& each : room.breaks) {
+        const auto wall = static_cast<std::size_t>(each.wall);
+        if (each.wall < 1 || wall > room.walls.size()) {
+            check.must(false,
+                "has " + std::string(word(each.kind)) + " in wall " + std::to_string(each.wall)
+                    + ", which it does not have");
+            return;
+        }
+        check.length("start of its " + std::string(word(each.kind)), each.from);
+        check.length("length of its " + std::string(word(each.kind)), each.length);
+        check.must(each.length > Length(), "has " + std::string(word(each.kind)) + " without a length");
+        check.must(each.from + each.length <= room.walls[wall - 1].length + rounding,
+            "has " + std::string(word(each.kind)) + " past the end of wall "
+                + std::to_string(each.wall));
     }
 }
 
@@ -51,6 +71,14 @@ Result<void> checkRoom(const Room& room, Missing missing) {
     check.length("extra base", room.extraBase);
     check.must(room.walls.empty() || room.baseBreak <= perimeter(room.walls),
         "has more wall without base than it has walls");
+    checkBreaks(check, room);
+    if (const auto result = check.result(); !result || room.outline.empty())
+        return result;
+    const std::string name = namedOr(room.name.empty() ? room.mark : room.name, "room");
+    if (auto outline = checkOutline(room.outline, name); !outline)
+        return outline;
+    check.must(isClockwise(room.outline), "is drawn the wrong way round");
+    check.must(agree(room.walls, room.outline), "has walls that are not those of its outline");
     return check.result();
 }
 

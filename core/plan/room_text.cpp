@@ -24,7 +24,7 @@ bool takeEnding(std::string_view& text, std::string_view words) {
     return true;
 }
 
-/// Takes `no base` and `no crown` off the end, in either order.
+/// Takes `no base`, `no crown` and `no shoe` off the end, in any order.
 void takeBareness(std::string_view& text, Wall& wall) {
     bool more = true;
     while (more) {
@@ -35,6 +35,10 @@ void takeBareness(std::string_view& text, Wall& wall) {
         }
         if (takeEnding(text, "no crown")) {
             wall.crown = false;
+            more = true;
+        }
+        if (takeEnding(text, "no shoe")) {
+            wall.shoe = false;
             more = true;
         }
     }
@@ -126,7 +130,7 @@ Result<std::vector<Wall>> parseOutline(std::string_view text, bool open, LengthU
 
 bool isPlain(const Wall& wall) {
     return wall.corner == Corner::inside && wall.angle == Angle::degrees(90) && wall.base
-        && wall.crown;
+        && wall.crown && wall.shoe;
 }
 
 bool isRectangle(const std::vector<Wall>& walls) {
@@ -159,6 +163,8 @@ std::string wallText(const Wall& wall, LengthStyle style) {
         text += " no base";
     if (!wall.crown)
         text += " no crown";
+    if (!wall.shoe)
+        text += " no shoe";
     return text;
 }
 

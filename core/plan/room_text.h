@@ -18,7 +18,7 @@ namespace miterbook {
 ///   `12' .`                      a trailing point leaves the outline open (a lone wall)
 ///   `9' | 12', 5'`               | leaves a gap: the next wall does not meet this one
 ///   `4' @135 no base no crown`   the angle at the wall's far corner where it is not 90; a wall
-///                                without base or crown
+///                                without base or crown; `no shoe` has base alone
 /// The comma parts walls here and is never a decimal mark. No text is no walls.
 /// Errors: a sentence naming the wall that cannot be read.
 Result<std::vector<Wall>> parseWalls(std::string_view text, LengthUnit bareUnit);

@@ -32,7 +32,7 @@ Task crownTask(const Profile& profile) {
 std::vector<WallLength> crownWalls(const Room& room) {
     std::vector<WallLength> walls;
     for (const Wall& wall : room.walls)
-        walls.push_back({wall.crown ? wall.length : Length(), 0});
+        walls.push_back(wholeWall(wall.crown ? wall.length : Length()));
     return walls;
 }
 
@@ -50,7 +50,7 @@ public:
             return;
         if (m_room.chairRail)
             take(PieceOfWork::wallTreatment, "chair rail", RunChoice::own, m_room.chairRail,
-                wallsLessDoors(m_room, gaps, {}, m_tally).walls, {});
+                wallsLessDoors(m_room, gaps, Breaks::none, m_tally).walls, {});
         take(PieceOfWork::crown, "crown", m_room.crownChoice,
             chosen(m_room.crownChoice, m_tally.plan().plan.crown, m_room.crown), crownWalls(m_room),
             {});
@@ -65,11 +65,20 @@ private:
             || m_room.shoeChoice == RunChoice::own;
         if (!hasLength() || !wanted)
             return;
-        const WallLengths lengths = wallsLessDoors(m_room, gaps, m_room.baseBreak, m_tally);
+        const WallLengths lengths = wallsLessDoors(m_room, gaps, Breaks::asSaid, m_tally);
         for (const std::string& remark : lengths.remarks)
             m_tally.warn(m_source, m_source.name + ": " + remark);
         take(PieceOfWork::base, "base", m_room.baseChoice, base, lengths.walls, m_room.extraBase);
-        take(PieceOfWork::base, "shoe", shoeChoice(), shoe, lengths.walls, m_room.extraBase);
+        take(PieceOfWork::base, "shoe", shoeChoice(), shoe, shoeWalls(lengths.walls),
+            m_room.extraBase);
+    }
+
+    std::vector<WallLength> shoeWalls(std::vector<WallLength> walls) const {
+        for (std::size_t i = 0; i < walls.size(); ++i) {
+            if (!m_room.walls[i].shoe)
+                walls[i] = {};
+        }
+        return walls;
     }
 
     /// A room without base gets the plan's shoe neither.

@@ -28,7 +28,7 @@ public:
 
     Length cut(Length extra) {
         for (std::size_t i = 0; i < m_lengths.size(); ++i) {
-            if (m_lengths[i].net > Length())
+            if (m_lengths[i].net() > Length())
                 cutWall(i);
         }
         if (extra > Length()) {
@@ -52,20 +52,26 @@ private:
         if (right.counted)
             ++(m_room.walls[i].corner == Corner::outside ? m_corners.outside : m_corners.inside);
         checkSaw(right.end);
-        m_corners.net += m_lengths[i].net;
-        addPieces(i, left, right);
+        m_corners.net += m_lengths[i].net();
+        const std::vector<Stretch>& stretches = m_lengths[i].stretches;
+        for (std::size_t k = 0; k < stretches.size(); ++k)
+            addPieces(i, stretches[k], k == 0 ? left : RunEnd(),
+                k + 1 == stretches.size() ? right : RunEnd());
     }
 
-    /// Whether the run turns from one wall into the next: both have it and they are not the same.
+    /// Whether the run turns from one wall into the next: both have it up to the corner and they are
+    /// not the same.
     bool runsOn(std::size_t wall, std::size_t next) const {
         return wall != next && m_room.walls[wall].corner != Corner::open
-            && m_lengths[wall].net > Length() && m_lengths[next].net > Length();
+            && m_lengths[wall].net() > Length() && m_lengths[next].net() > Length()
+            && m_lengths[wall].stretches.back().toCorner
+            && m_lengths[next].stretches.front().fromCorner;
     }
 
-    void addPieces(std::size_t i, const RunEnd& left, const RunEnd& right) {
+    void addPieces(
+        std::size_t i, const Stretch& wall, const RunEnd& left, const RunEnd& right) {
         const Practice& practice = m_tally.practice();
-        const WallLength& wall = m_lengths[i];
-        const SplicedRun spliced = spliceRun(wall.net + left.longer + right.longer,
+        const SplicedRun spliced = spliceRun(wall.length + left.longer + right.longer,
             m_stick - practice.endTrim, practice.scarf, wall.gaps);
         sayIfSpliced(i, spliced);
         const std::vector<RunPart>& parts = spliced.parts;

@@ -40,6 +40,12 @@ public:
                 value.add(each.value);
         }
     }
+    void fill(Bytes& value) {
+        std::string content(below(9), '\0');
+        for (char& c : content)
+            c = static_cast<char>(below(256));
+        value = Bytes(std::move(content));
+    }
     template <Worded E>
     void fill(E& value) {
         value = Words<E>::list[below(Words<E>::list.size())].value;

@@ -42,6 +42,9 @@ private:
         fn(RowKind<Stair>());
         fn(RowKind<WallTreatment>());
         fn(RowKind<OtherWork>());
+        fn(RowKind<SheetFile>());
+        fn(RowKind<Underlay>());
+        fn(RowKind<Dismissal>());
     }
 
     /// Rows in an order that does not depend on ids between groups: elevations before options; the
@@ -54,6 +57,8 @@ private:
         std::ranges::stable_sort(rows, {}, [&](const Row* row) {
             if constexpr (std::is_same_v<Row, Variant>) {
                 return std::pair(row->kind == VariantKind::option ? 1L : 0L, 0);
+            } else if constexpr (!requires { row->variant; }) {
+                return std::pair(0L, 0);
             } else {
                 const auto variants = orderedVariants(book, plan);
                 const auto at = std::ranges::find(variants, row->variant) - variants.begin();

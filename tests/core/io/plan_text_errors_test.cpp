@@ -36,9 +36,9 @@ TEST(PlanTextErrors, SayWhatTheFileIs) {
     EXPECT_EQ(refused(R"({"miterbook": "book", "version": 1})").fault, Fault::notOurs);
     EXPECT_THAT(
         refused(R"({"miterbook": "plan"})").sentence, HasSubstr("does not say its version"));
-    const Error newer = refused(R"({"miterbook": "plan", "version": 2, "new key": 1})");
+    const Error newer = refused(R"({"miterbook": "plan", "version": 3, "new key": 1})");
     EXPECT_EQ(newer.fault, Fault::notOurs);
-    EXPECT_THAT(newer.sentence, HasSubstr("newer program (version 2"));
+    EXPECT_THAT(newer.sentence, HasSubstr("newer program (version 3"));
     EXPECT_THAT(
         refused(R"({"miterbook": "plan", "version": 1})").sentence, HasSubstr("no \"plan\""));
     EXPECT_THAT(refused(R"({"miterbook": "plan", "version": 1, "plan": {}})").sentence,

@@ -1,7 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "random_plan.h"
 
+#include "plan/marks.h"
+#include "plan/outline.h"
 #include "plan/overlay.h"
+
+#include <gtest/gtest.h>
 
 #include <algorithm>
 #include <set>
@@ -46,6 +50,9 @@ void RandomPlan::makeSound(Opening& opening) {
     const Room* room = m_rows->of<Room>().find(opening.room);
     if (room)
         opening.wall = std::min(opening.wall, static_cast<int>(room->walls.size()));
+    if (room && opening.wall > 0)
+        opening.along = std::min(
+            opening.along, room->walls[static_cast<std::size_t>(opening.wall) - 1].length);
 }
 
 template <class Row>
@@ -106,6 +113,7 @@ std::vector<Wall> RandomPlan::walls() {
             wall.angle = Angle::hundredths(1 + static_cast<int>(below(17'999)));
         wall.base = !chance(6);
         wall.crown = !chance(6);
+        wall.shoe = !chance(6);
     }
     if (walls.size() == 4 && chance(2)) {
         walls[2] = walls[0];
@@ -121,6 +129,8 @@ void RandomPlan::fill(Level& level) {
 }
 
 void RandomPlan::fill(Room& room) {
+    room.outline.clear(); // a room that changes another starts from it
+    room.breaks.clear();
     room.level = ref<Level>();
     room.mark = name();
     room.name = name();
@@ -138,6 +148,25 @@ void RandomPlan::fill(Room& room) {
     room.extraBase = length(Length(), Length::feet(20));
     room.builtUpBase = chance(3);
     room.note = note();
+    if (chance(2))
+        draw(room);
+    for (std::size_t i = 0; i < room.walls.size() && chance(2); ++i)
+        room.breaks.push_back({static_cast<int>(i) + 1, Length(),
+            length(Length::nanometres(1), room.walls[i].length), any<BreakKind>()});
+}
+
+/// A room of four or six corners somewhere about the zero.
+void RandomPlan::draw(Room& room) {
+    const Length x = length(Length(), Length::feet(90)) - Length::feet(45);
+    const Length y = length(Length(), Length::feet(90)) - Length::feet(45);
+    const Length w = length(Length::feet(6), Length::feet(30));
+    const Length h = length(Length::feet(6), Length::feet(30));
+    Outline outline{{x, y}, {x + w, y}, {x + w, y + h}, {x, y + h}};
+    if (chance(2))
+        outline = {{x, y}, {x + w, y}, {x + w, y + h / 2}, {x + w / 3, y + h / 3}, {x, y + h}};
+    room.baseBreak = Length();
+    room.breaks.clear();
+    EXPECT_TRUE(setOutline(room, outline).ok());
 }
 
 void RandomPlan::fillShape(Opening& opening) {
@@ -180,6 +209,7 @@ void RandomPlan::fill(Opening& opening) {
     opening.fromSubfloor = chance(2);
     opening.flooring = length(Length(), Length::inches(2));
     opening.note = note();
+    opening.along = length(Length(), Length::feet(40));
 }
 
 void RandomPlan::fill(Closet& closet) {
@@ -240,6 +270,36 @@ void RandomPlan::fill(OtherWork& other) {
     other.length = length(Length(), Length::feet(40));
     other.material = Money::cents(static_cast<int>(below(900'000)));
     other.note = note();
+    std::vector<PlanPoint> marks(below(6));
+    for (PlanPoint& mark : marks)
+        mark = {length(Length(), Length::feet(80)) - Length::feet(40),
+            length(Length(), Length::feet(80)) - Length::feet(40)};
+    const MarkKind kind = any<MarkKind>();
+    other.marked = MarkKind::none;
+    other.marks.clear();
+    if (kind != MarkKind::none)
+        setMarks(other, kind, marks);
+}
+
+void RandomPlan::addSheets() {
+    for (std::size_t n = below(3); n > 0; --n) {
+        SheetFile file;
+        file.name = name();
+        file.content = Bytes(std::string(1 + below(40), static_cast<char>(below(256))));
+        put(file);
+        Underlay underlay;
+        underlay.level = ref<Level>();
+        underlay.file = std::prev(m_rows->of<SheetFile>().end())->first;
+        underlay.page = 1 + static_cast<int>(below(40));
+        underlay.scale = length(Length(), Length::inches(4));
+        underlay.x = length(Length(), Length::feet(80)) - Length::feet(40);
+        underlay.y = length(Length(), Length::feet(80)) - Length::feet(40);
+        underlay.turn = Angle::hundredths(static_cast<int>(below(36'000)));
+        underlay.strength = static_cast<int>(below(101));
+        underlay.hidden = chance(2);
+        put(underlay);
+        put(Dismissal{{}, {}, "Closet has no shelving." + name(), "The owner's. " + name()});
+    }
 }
 
 void RandomPlan::addVariants() {
@@ -271,6 +331,7 @@ void RandomPlan::addRows() {
     add<Stair>(3, filled);
     add<WallTreatment>(3, filled);
     add<OtherWork>(4, filled);
+    addSheets();
 }
 
 Id<Plan> RandomPlan::make() {

@@ -66,6 +66,8 @@ private:
     void fill(Stair& stair);
     void fill(WallTreatment& treatment);
     void fill(OtherWork& other);
+    void draw(Room& room);
+    void addSheets();
 
     BookFixture& m_fixture;
     std::mt19937 m_random;

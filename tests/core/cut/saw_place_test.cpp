@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "cut/saw_place.h"
+#include "plan/outline.h"
+
+#include <gtest/gtest.h>
+
+namespace miterbook {
+namespace {
+
+Room square(std::int64_t id, int x, RoomUse use) {
+    Room room;
+    room.id = Id<Room>(id);
+    room.level = Id<Level>(1);
+    room.name = "Room " + std::to_string(id);
+    room.use = use;
+    const Length a = Length::feet(x);
+    const Length b = Length::feet(x + 10);
+    EXPECT_TRUE(setOutline(room, {{a, {}}, {b, {}}, {b, Length::feet(10)}, {a, Length::feet(10)}}).ok());
+    return room;
+}
+
+Opening windowIn(std::int64_t room, int wall, int along) {
+    Opening opening;
+    opening.room = Id<Room>(room);
+    opening.wall = wall;
+    opening.along = Length::feet(along);
+    return opening;
+}
+
+TEST(SawPlace, IsWhereLeastIsWalked) {
+    WholePlan whole;
+    whole.rooms = {square(1, 0, RoomUse::room), square(2, 11, RoomUse::room)};
+    EXPECT_FALSE(sawPlaceOn(whole, Id<Level>(1)));
+    whole.openings = {windowIn(2, 1, 3), windowIn(2, 1, 7), windowIn(2, 3, 5)};
+    const auto place = sawPlaceOn(whole, Id<Level>(1));
+    ASSERT_TRUE(place);
+    EXPECT_EQ(place->room, Id<Room>(2));
+    // No spot of a foot's grid over both rooms is better.
+    std::vector<Carry> carries;
+    for (const PlanPoint& at : {PlanPoint{Length::feet(14), {}}, PlanPoint{Length::feet(18), {}},
+             PlanPoint{Length::feet(16), Length::feet(10)}})
+        carries.push_back({{at.x, at.y}, 1});
+    for (int x = 0; x <= 21; ++x) {
+        for (int y = 0; y <= 10; ++y)
+            EXPECT_GE(carryingDistance({Length::feet(x), Length::feet(y)}, carries)
+                    + Length::sixteenths(1),
+                place->walked);
+    }
+}
+
+TEST(SawPlace, IsNotInAClosetOrBath) {
+    WholePlan whole;
+    whole.rooms = {square(1, 0, RoomUse::room), square(2, 11, RoomUse::bath)};
+    whole.openings = {windowIn(2, 1, 3), windowIn(2, 1, 7)};
+    EXPECT_EQ(sawPlaceOn(whole, Id<Level>(1))->room, Id<Room>(1));
+}
+
+} // namespace
+} // namespace miterbook
