@@ -17,7 +17,7 @@ using namespace miterbook;
 
 namespace {
 
-const Id<Plan> aspen(31);
+const Id<Plan> aspenOfRack(31);
 const Id<Profile> casing(20);
 
 /// A house at the saw with two offcuts in the rack, each long enough for a leg.
@@ -37,7 +37,7 @@ protected:
         book.prices.of<Practice>().put(practice);
     }
 
-    JobFigures figures() const { return figuresFor(book, aspen, {}, Effort::quick); }
+    JobFigures figures() const { return figuresFor(book, aspenOfRack, {}, Effort::quick); }
     SawSheet sheet() const { return cutFiguresFor(book, figures()).sheet; }
     int inRack(Length length) const {
         int count = 0;
@@ -47,9 +47,9 @@ protected:
     }
     Edit ticks(const std::vector<std::size_t>& places, PieceState state) {
         const auto rows = ticked(
-            sheet(), places, state, aspen, book.sheet(aspen).of<CutPiece>(), ids);
+            sheet(), places, state, aspenOfRack, book.sheet(aspenOfRack).of<CutPiece>(), ids);
         EditBuilder edit(book, "Mark");
-        keepRack(edit, ids, aspen, rows);
+        keepRack(edit, ids, aspenOfRack, rows);
         for (const CutPiece& row : rows)
             edit.put(row);
         return edit.take();
@@ -101,7 +101,7 @@ TEST_F(RackTest, AnOffcutGoesBackWhenNothingIsCutOfIt) {
     tick({piece});
     tick({piece}, PieceState::listed);
     EXPECT_EQ(inRack(Length::inches(70)), 2);
-    EXPECT_TRUE(book.sheet(aspen).of<RackMove>().empty());
+    EXPECT_TRUE(book.sheet(aspenOfRack).of<RackMove>().empty());
     tick({piece});
     tick({piece}, PieceState::spoiled); // it is used up all the same
     EXPECT_EQ(inRack(Length::inches(70)), 1);
@@ -114,7 +114,7 @@ TEST_F(RackTest, RemaindersArePutAwayOnce) {
     const std::vector<Drop> drops = dropsOf(sheet(), book.prices.practice().keepOffcut);
     ASSERT_FALSE(drops.empty());
     const Book untouched = book;
-    const Edit edit = putAwayEdit(book, ids, aspen, sheet());
+    const Edit edit = putAwayEdit(book, ids, aspenOfRack, sheet());
     apply(book, edit);
     int stored = 0;
     for (const auto& [id, offcut] : book.prices.of<Offcut>()) {
@@ -123,7 +123,7 @@ TEST_F(RackTest, RemaindersArePutAwayOnce) {
         stored += offcut.count;
     }
     EXPECT_EQ(stored, static_cast<int>(drops.size()));
-    EXPECT_TRUE(putAwayEdit(book, ids, aspen, sheet()).empty());
+    EXPECT_TRUE(putAwayEdit(book, ids, aspenOfRack, sheet()).empty());
     EXPECT_EQ(figures().buy, before.buy); // its own remainders make the house no cheaper
     EXPECT_EQ(stickSupply(casing, pricesFor(book, Id<Plan>(77))).kinds.front().available, stored)
         << "another house finds them";
@@ -133,7 +133,7 @@ TEST_F(RackTest, RemaindersArePutAwayOnce) {
 
 TEST_F(RackTest, ARemainderComesOutAgainWhenItsStickIsToBeCutFurther) {
     tick(everything());
-    apply(book, putAwayEdit(book, ids, aspen, sheet()));
+    apply(book, putAwayEdit(book, ids, aspenOfRack, sheet()));
     const SawSheet now = sheet();
     const auto racked = std::ranges::find_if(now.sticks, &SheetStick::racked);
     ASSERT_NE(racked, now.sticks.end());
@@ -155,7 +155,7 @@ TEST_F(RackTest, ASpoiledPieceTakesItsRemainderOutOfTheRackAgain) {
     narrow.width = Length::inches(24); // its head comes out of a remainder
     apply(book, putEdit(book, "Revise", narrow));
     tick(everything());
-    apply(book, putAwayEdit(book, ids, aspen, sheet()));
+    apply(book, putAwayEdit(book, ids, aspenOfRack, sheet()));
     const auto stored = [&] {
         int count = 0;
         for (const auto& [id, offcut] : book.prices.of<Offcut>())
@@ -182,7 +182,7 @@ TEST_F(RackTest, WhatAnotherHouseHasCutUpIsNotCountedOn) {
     const SawSheet planned = sheet();
     // The numbers are kept, and before the first cut the rack is emptied by somebody else.
     for (const CutPiece& row :
-        listed(planned, {}, aspen, book.sheet(aspen).of<CutPiece>(), ids))
+        listed(planned, {}, aspenOfRack, book.sheet(aspenOfRack).of<CutPiece>(), ids))
         apply(book, putEdit(book, "Keep", row));
     Offcut gone = *book.prices.of<Offcut>().find(Id<Offcut>(22));
     gone.count = 0;
@@ -196,7 +196,7 @@ TEST_F(RackTest, WhatAnotherHouseHasCutUpIsNotCountedOn) {
 TEST_F(RackTest, AnOpeningGoesWithItsMeasuresAndWhatWasCutStays) {
     Measure measure;
     measure.id = Id<Measure>(90);
-    measure.plan = aspen;
+    measure.plan = aspenOfRack;
     measure.opening = Id<Opening>(43);
     Measure other = measure;
     other.id = Id<Measure>(91);
@@ -209,9 +209,9 @@ TEST_F(RackTest, AnOpeningGoesWithItsMeasuresAndWhatWasCutStays) {
     removeWithMeasures(edit, Id<Opening>(43));
     const Edit removal = edit.take();
     apply(book, removal);
-    EXPECT_FALSE(book.sheet(aspen).of<Measure>().contains(measure.id));
-    EXPECT_TRUE(book.sheet(aspen).of<Measure>().contains(other.id));
-    EXPECT_EQ(book.sheet(aspen).of<CutPiece>(), untouched.sheet(aspen).of<CutPiece>());
+    EXPECT_FALSE(book.sheet(aspenOfRack).of<Measure>().contains(measure.id));
+    EXPECT_TRUE(book.sheet(aspenOfRack).of<Measure>().contains(other.id));
+    EXPECT_EQ(book.sheet(aspenOfRack).of<CutPiece>(), untouched.sheet(aspenOfRack).of<CutPiece>());
     EXPECT_TRUE(piecesOf(sheet(), 43, 1).empty());
     apply(book, inverse(removal));
     EXPECT_EQ(book, untouched);

@@ -30,7 +30,7 @@ Opening standingAt(std::int64_t id, const std::string& mark, Length along) {
     return row;
 }
 
-std::vector<std::string> said(const WholePlan& whole) {
+std::vector<std::string> saidOfPlaces(const WholePlan& whole) {
     const PriceBook book = littleBook();
     Tally tally(whole, book);
     lookAtPlaces(tally);
@@ -41,29 +41,29 @@ TEST(ForgottenPlaces, OpeningsInOneAnotherAndPastTheEnd) {
     WholePlan whole = emptyPlan();
     whole.rooms = {drawnAt(1, "Den", {})};
     whole.openings = {standingAt(1, "D1", ft(4)), standingAt(2, "D2", ft(6)), standingAt(3, "D3", ft(11, 6))};
-    EXPECT_THAT(said(whole),
+    EXPECT_THAT(saidOfPlaces(whole),
         ElementsAre("D2 and D1 stand in one another.", "D3 reaches past the end of its wall."));
     whole.openings = {standingAt(1, "D1", ft(4)), standingAt(2, "D2", ft(8))};
-    EXPECT_THAT(said(whole), IsEmpty());
+    EXPECT_THAT(saidOfPlaces(whole), IsEmpty());
 }
 
 TEST(ForgottenPlaces, RoomsOverEachOther) {
     WholePlan whole = emptyPlan();
     whole.rooms = {drawnAt(1, "Den", {}), drawnAt(2, "Hall", ft(11))};
-    EXPECT_THAT(said(whole), IsEmpty()); // walls that only touch or run alike do not cross
+    EXPECT_THAT(saidOfPlaces(whole), IsEmpty()); // walls that only touch or run alike do not cross
     whole.rooms[1].outline = {{ft(11), ft(2)}, {ft(20), ft(2)}, {ft(20), ft(8)}, {ft(11), ft(8)}};
-    EXPECT_THAT(said(whole), ElementsAre("Hall lies over Den on the drawing."));
+    EXPECT_THAT(saidOfPlaces(whole), ElementsAre("Hall lies over Den on the drawing."));
     whole.rooms[1].level = Id<Level>(2);
-    EXPECT_THAT(said(whole), IsEmpty());
+    EXPECT_THAT(saidOfPlaces(whole), IsEmpty());
 }
 
 TEST(ForgottenPlaces, OpeningsWithoutAPlaceAreSaidOnce) {
     WholePlan whole = emptyPlan();
     whole.rooms = {drawnAt(1, "Den", {})};
     whole.openings = {standingAt(1, "D1", {}), standingAt(2, "D2", {})};
-    EXPECT_THAT(said(whole), IsEmpty()) << "a plan that is typed is not drawn";
+    EXPECT_THAT(saidOfPlaces(whole), IsEmpty()) << "a plan that is typed is not drawn";
     whole.openings.push_back(standingAt(3, "D3", ft(5)));
-    EXPECT_THAT(said(whole),
+    EXPECT_THAT(saidOfPlaces(whole),
         ElementsAre("D1 and 1 more opening have no place on the drawing."));
 }
 

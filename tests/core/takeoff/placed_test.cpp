@@ -30,7 +30,7 @@ Opening placed(int wall, Length along) {
     return opening;
 }
 
-Length net(const Takeoff& takeoff) {
+Length netOf(const Takeoff& takeoff) {
     Length sum;
     for (const RunCorners& run : takeoff.runs)
         sum += run.net;
@@ -49,7 +49,7 @@ TEST(PlacedDoor, PartsTheBaseWhereItStands) {
     EXPECT_EQ(wall[0].left.cut, EndCut::cope);
     EXPECT_EQ(wall[0].right, PieceEnd());
     EXPECT_EQ(wall[1].left, PieceEnd());
-    EXPECT_EQ(net(takeoff), ft(52) - gap);
+    EXPECT_EQ(netOf(takeoff), ft(52) - gap);
     EXPECT_EQ(takeoff.runs.at(0).inside, 4);
     EXPECT_THAT(takeoff.remarks, IsEmpty());
 }
@@ -60,7 +60,7 @@ TEST(PlacedDoor, UpToACornerLeavesNoCornerThere) {
     EXPECT_EQ(takeoff.runs.at(0).inside, 3);
     EXPECT_EQ(piece(takeoff, "base, wall 1").left, PieceEnd());
     EXPECT_EQ(piece(takeoff, "base, wall 4").right, PieceEnd());
-    EXPECT_EQ(net(takeoff), ft(52) - in(18) - gap / 2);
+    EXPECT_EQ(netOf(takeoff), ft(52) - in(18) - gap / 2);
 }
 
 TEST(PlacedDoor, StandsInTheRoomBehindItsWallToo) {
@@ -84,7 +84,7 @@ TEST(PlacedDoor, AndOneWithoutAPlaceShareAWall) {
     ASSERT_EQ(wall.size(), 3U); // before the first, and what is left of the rest in two
     EXPECT_EQ(wall[0].longPoint, ft(3) - gap / 2);
     EXPECT_EQ(wall[1].longPoint + wall[2].longPoint, ft(9) - gap / 2 - gap);
-    EXPECT_EQ(net(takeoff), ft(52) - 2 * gap);
+    EXPECT_EQ(netOf(takeoff), ft(52) - 2 * gap);
 }
 
 TEST(BaseBreaks, TakeBaseOffWhereTheyStand) {
@@ -98,7 +98,7 @@ TEST(BaseBreaks, TakeBaseOffWhereTheyStand) {
     ASSERT_EQ(wall.size(), 2U);
     EXPECT_EQ(wall[0].longPoint, ft(4));
     EXPECT_EQ(wall[1].longPoint, ft(5));
-    EXPECT_EQ(net(takeoff), ft(52 - 20));
+    EXPECT_EQ(netOf(takeoff), ft(52 - 20));
     EXPECT_EQ(takeoff.runs.at(0).inside, 2);
 }
 
@@ -107,7 +107,7 @@ TEST(BaseBreaks, DoNotPartAChairRail) {
     den.baseChoice = RunChoice::none;
     den.chairRail = profiles.board;
     den.breaks = {{1, {}, ft(12), BreakKind::cabinets}};
-    EXPECT_EQ(net(takeOne(den)), ft(52));
+    EXPECT_EQ(netOf(takeOne(den)), ft(52));
 }
 
 TEST(Shoe, IsLeftOutOnAWallAlone) {
