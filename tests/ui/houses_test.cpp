@@ -60,7 +60,8 @@ TEST(Houses, TheStageIsTypedAndFiltered) {
 TEST(Houses, WinningKeepsTheBidAndFinishingNotesTheDay) {
     UiKit kit;
     const Id<House> house = kit.startHouse("Lot 14");
-    HousesPage page(kit.desk());
+    MoneyDesk money(kit.desk());
+    HousesPage page(kit.desk(), money);
     page.show();
     auto* table = page.findChild<DataTable*>();
     goTo(*table, 0, u"Stage"_s);
@@ -79,7 +80,8 @@ TEST(Houses, ThoseInTroubleComeFirst) {
     UiKit kit;
     ASSERT_TRUE(kit.startHouse("Lot 14"));
     const Id<House> late = kit.startHouse("Lot 15");
-    HousesPage page(kit.desk());
+    MoneyDesk money(kit.desk());
+    HousesPage page(kit.desk(), money);
     page.show();
     auto* table = page.findChild<DataTable*>();
     for (const int row : {0, 1}) {

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "cut/opening_units.h"
 #include "io/measures.h"
 
 #include "core/io/book_fixture.h"

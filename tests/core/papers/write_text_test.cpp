@@ -69,7 +69,8 @@ TEST(WriteText, NoLineIsWiderThanThePage) {
     job.builder().name = std::string(300, 'x');
     job.shop().name = "A shop of a name so long that it cannot possibly be set on one line of a "
                       "letterhead by anybody";
-    job.figures.setup.scope = std::string(200, 'y') + " and more";
+    job.figures.setup.scope.assign(200, 'y');
+    job.figures.setup.scope += " and more";
     job.refresh();
     for (const auto build : {bidPaper, takeoffPaper, orderPaper}) {
         std::istringstream lines(paperText(build(job.houseJob(), job.figures)));
