@@ -77,7 +77,7 @@ private:
     std::int64_t pieceOfDay() const { return 15 * (8 + m_draw.below(17)); }
 
     void add(PieceOfWork work, Task task, TimeKind kind, std::int64_t minutes, Quantity done) {
-        constexpr std::int64_t dayOfTwo = 16 * 60;
+        constexpr std::int64_t dayOfTwo = 12 * 60; // two houses may share the day
         if (m_used + minutes > dayOfTwo)
             skipDays(1);
         if (m_used == 0 && kind != TimeKind::travel) {

@@ -22,6 +22,7 @@ inline constexpr std::array paperKinds{
     PaperKind{"bid", "Bid", "the builder", bidPaper},
     PaperKind{"price-sheet", "Plan price sheet", "the builder", priceSheetPaper, false, true},
     PaperKind{"takeoff", "Takeoff", "the shop", takeoffPaper, true},
+    PaperKind{"plan", "Marked plan", "the crew", planPaper, true},
     PaperKind{"order", "Material order", "the yard", orderPaper},
     PaperKind{"measure", "Measure sheet", "the crew", measurePaper, true},
     PaperKind{"saw-sheet", "Saw sheet", "the crew", sawSheetPaper, true},

@@ -2,6 +2,7 @@
 #include "stages/plan/plan_stage.h"
 
 #include "desk/figure_desk.h"
+#include "stages/paper_actions.h"
 #include "stages/plan/plan_page.h"
 
 #include <QAction>
@@ -23,6 +24,7 @@ PlanStage::PlanStage(Desk& desk, FigureDesk& figures, QObject* parent)
     connect(restore, &QAction::triggered, m_page, &PlanPage::restoreRows);
     m_actions.append(restore);
     m_actions.append(m_page->drawingActions());
+    m_actions.append((new PaperActions("plan", desk, figures, m_page))->actions());
     connect(&figures, &FigureDesk::figured, this, &Stage::nextStepChanged);
 }
 
