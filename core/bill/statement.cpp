@@ -46,10 +46,10 @@ std::vector<Bill> billsOn(Id<Builder> builder, Date day, std::vector<Bill> bills
 
 } // namespace
 
-Statement statementFor(Id<Builder> builder, Date from, Date to, const std::vector<Bill>& bills,
-    const std::vector<Payment>& payments, const std::vector<Allocation>& allocations,
-    AgeFrom ageFrom, const std::string& prefix) {
-    Statement statement{builder, from, to, {}, {}, {}, {}, {}};
+AccountStatement statementFor(Id<Builder> builder, Date from, Date to,
+    const std::vector<Bill>& bills, const std::vector<Payment>& payments,
+    const std::vector<Allocation>& allocations, AgeFrom ageFrom, const std::string& prefix) {
+    AccountStatement statement{builder, from, to, {}, {}, {}, {}, {}};
     Money balance;
     for (StatementLine& line : movements(builder, to, bills, payments, prefix)) {
         balance += line.charge - line.payment;

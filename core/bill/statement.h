@@ -16,8 +16,8 @@ struct StatementLine {
     bool operator==(const StatementLine&) const = default;
 };
 
-/// What a builder owed, what came and went over some days, and what is owed now.
-struct Statement {
+/// (Not "Statement": the store has one of SQL.) What a builder owed, what came and went over some days, and what is owed now.
+struct AccountStatement {
     Id<Builder> builder;
     Date from = noDate;
     Date to = noDate;
@@ -27,13 +27,13 @@ struct Statement {
     AgingLine ages; ///< on the last day
     Money retained; ///< held back, not owed yet
 
-    bool operator==(const Statement&) const = default;
+    bool operator==(const AccountStatement&) const = default;
 };
 
 /// The statement over the days from `from` to `to`, both included, as it stood on the last: later
 /// papers, payments and voids are as if they had not been. `prefix` stands before numbers.
-Statement statementFor(Id<Builder> builder, Date from, Date to, const std::vector<Bill>& bills,
-    const std::vector<Payment>& payments, const std::vector<Allocation>& allocations,
-    AgeFrom ageFrom, const std::string& prefix = {});
+AccountStatement statementFor(Id<Builder> builder, Date from, Date to,
+    const std::vector<Bill>& bills, const std::vector<Payment>& payments,
+    const std::vector<Allocation>& allocations, AgeFrom ageFrom, const std::string& prefix = {});
 
 } // namespace miterbook

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "papers/bill_papers.h"
 
+#include "basics/number_text.h"
 #include "papers/bill_facts.h"
 #include "papers/cells.h"
 #include "papers/heading.h"
@@ -14,7 +15,7 @@ Cell blankOr(Money money, const std::string& symbol) {
     return money == Money() ? Cell{{}, "0.00"} : moneyCell(money, symbol);
 }
 
-PaperTable movesTable(const Book& book, const Statement& statement) {
+PaperTable movesTable(const Book& book, const AccountStatement& statement) {
     const Shop& shop = book.prices.shop();
     using enum PaperColumn::Align;
     PaperTable table;
@@ -36,7 +37,7 @@ PaperTable movesTable(const Book& book, const Statement& statement) {
     return table;
 }
 
-PaperTable agesTable(const Book& book, const Statement& statement) {
+PaperTable agesTable(const Book& book, const AccountStatement& statement) {
     const std::string& symbol = book.prices.shop().currency;
     const AgingLine& ages = statement.ages;
     using enum PaperColumn::Align;
@@ -56,7 +57,7 @@ PaperTable agesTable(const Book& book, const Statement& statement) {
 
 /// The builder's late invoices, and the shop's own words below them. Only what is so: no interest,
 /// no threat.
-void addLateNotice(Paper& paper, const Book& book, const Statement& statement) {
+void addLateNotice(Paper& paper, const Book& book, const AccountStatement& statement) {
     std::vector<Bill> bills = allBills(book);
     std::erase_if(bills,
         [&](const Bill& bill) { return bill.invoice.builder != statement.builder; });
@@ -80,8 +81,8 @@ void addLateNotice(Paper& paper, const Book& book, const Statement& statement) {
 } // namespace
 
 Paper statementPaper(const Book& book, Id<Builder> builder, Date from, Date to) {
-    const Statement statement = statementFor(builder, from, to, allBills(book), allPayments(book),
-        allAllocations(book), book.billing().ageFrom, book.billing().prefix);
+    const AccountStatement statement = statementFor(builder, from, to, allBills(book),
+        allPayments(book), allAllocations(book), book.billing().ageFrom, book.billing().prefix);
     const PaperJob job{book, {}, {}, {}, to};
     Paper paper = beginPaper("statement", "Statement", job);
     addDate(paper, job, "Date", to);

@@ -28,7 +28,7 @@ const std::vector<Allocation> parts{
 } // namespace
 
 TEST(Statement, RunsFromTheOpeningBalance) {
-    const Statement statement = statementFor(
+    const AccountStatement statement = statementFor(
         oakRidge, day(32), day(80), papers(), payments, parts, AgeFrom::invoiceDate);
     EXPECT_EQ(statement.opening, Money::dollars(500));
     ASSERT_EQ(statement.lines.size(), 5U);
@@ -45,7 +45,7 @@ TEST(Statement, RunsFromTheOpeningBalance) {
 }
 
 TEST(Statement, StandsAsItStoodThen) {
-    const Statement statement = statementFor(
+    const AccountStatement statement = statementFor(
         oakRidge, day(32), day(60), papers(), payments, parts, AgeFrom::invoiceDate);
     EXPECT_EQ(statement.closing, Money::dollars(690)) << "the void and a payment came later";
     EXPECT_EQ(statement.ages.owed(), Money::dollars(690));
@@ -55,7 +55,7 @@ TEST(Statement, StandsAsItStoodThen) {
 TEST(Statement, SaysWhatIsHeldBack) {
     Billing billing = tenThousand();
     issue(billing, makeDraw(billing, {day(1), {toDate(PieceOfWork::doors, 100)}, {}, {}}));
-    const Statement statement
+    const AccountStatement statement
         = statementFor(oakRidge, day(1), day(9), billing.bills, {}, {}, AgeFrom::invoiceDate);
     EXPECT_EQ(statement.closing, Money::dollars(3600));
     EXPECT_EQ(statement.retained, Money::dollars(400));
