@@ -7,7 +7,7 @@
 
 namespace miterbook {
 
-BatchRun runBatch(std::initializer_list<std::string> words) {
+BatchRun runBatch(const std::vector<std::string>& words) {
     QStringList arguments{QStringLiteral("miterbook")};
     for (const std::string& word : words)
         arguments << QString::fromStdString(word);

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <initializer_list>
 #include <string>
+#include <vector>
 
 namespace miterbook {
 
@@ -14,7 +14,7 @@ struct BatchRun {
 };
 
 /// Runs "miterbook WORDS..." in this process.
-BatchRun runBatch(std::initializer_list<std::string> words);
+BatchRun runBatch(const std::vector<std::string>& words);
 
 /// A file of sample-jobs.
 std::string sampleFile(const std::string& path);

@@ -11,6 +11,7 @@
 #include "ui/ui_kit.h"
 #include "widgets/data_table.h"
 #include "windows/dates_tab.h"
+#include "windows/money_desk.h"
 #include "windows/office_page.h"
 #include "windows/reminders_tab.h"
 
