@@ -8,6 +8,7 @@
 #include "widgets/plain_text.h"
 
 #include <QAction>
+#include <QApplication>
 #include <QActionGroup>
 #include <QComboBox>
 #include <QHBoxLayout>
@@ -298,9 +299,12 @@ void PlanPanel::tellChosen() {
         source.row = Id<Opening>(item.key);
     else
         source.row = Id<OtherWork>(item.key);
+    QWidget* const focus = QApplication::focusWidget();
     m_telling = true;
     Q_EMIT chosen(source);
     m_telling = false;
+    if (focus && isAncestorOf(focus))
+        focus->setFocus(); // the table shows its row, but keys still mean the drawing
 }
 
 } // namespace miterbook

@@ -137,19 +137,24 @@ void PlanView::markHere(PlanPoint point) {
 /// was typed, its middle there.
 void PlanView::standHere(PlanPoint from, PlanPoint to) {
     m_points.clear();
-    const auto hit = m_level->wallAt(from, m_frame.length(openingReach));
+    // By the middle: a pull may begin in a corner, where two walls are as near.
+    const PlanPoint middle{(from.x + to.x) / 2, (from.y + to.y) / 2};
+    const auto hit = m_level->wallAt(middle, m_frame.length(openingReach));
     if (!hit) {
-        m_desk.refuse(badInput("Begin at a wall of a drawn room."));
+        m_desk.refuse(badInput("Draw along a wall of a drawn room."));
         return;
     }
     const Length wall = hit->room->walls[hit->place.wall].length;
     const PlanPoint first = hit->room->outline[hit->place.wall];
     const PlanPoint way = pointOn(hit->room->outline, hit->place.wall, Length::feet(10)) - first;
-    const double part = ((to - first).x.toInches() * way.x.toInches()
-                            + (to - first).y.toInches() * way.y.toInches())
-        / 120.0;
-    Length a = roundTo(hit->place.along, step());
-    Length b = roundTo(Length::fromInches(part), step());
+    const auto along = [&](PlanPoint point) {
+        const PlanPoint off = point - first;
+        return Length::fromInches((off.x.toInches() * way.x.toInches()
+                                      + off.y.toInches() * way.y.toInches())
+            / 120.0);
+    };
+    Length a = roundTo(along(from), step());
+    Length b = roundTo(along(to), step());
     if (a == b || distance(from, to) < m_frame.length(4)) {
         if (m_standingLength <= Length()) {
             m_desk.refuse(badInput("Draw along the wall, or type a length first and then click."));
@@ -173,7 +178,11 @@ bool PlanView::take(const QString& typed) {
     if (words.isEmpty())
         return finishShape();
     const LengthUnit unit = m_desk.book().prices.shop().unit;
-    if (m_tool == PlanTool::choose)
+    // A room that was just drawn is named while the next one can be begun.
+    const bool draws = m_tool == PlanTool::rectangle || m_tool == PlanTool::polygon;
+    const bool names = draws && m_points.empty() && onlyOne(DrawnItem::Kind::room)
+        && !words.at(0).isDigit();
+    if (m_tool == PlanTool::choose || names)
         return takeForChosen(words);
     if (m_tool == PlanTool::window || m_tool == PlanTool::door) {
         const auto size = parseSize(utf8(words), unit);
