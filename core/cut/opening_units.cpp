@@ -53,10 +53,12 @@ std::vector<OpeningUnit> openingUnits(
     const auto levelAt = [&](Id<Level> id) {
         return std::ranges::find(whole.levels, id, &Level::id) - whole.levels.begin();
     };
-    std::ranges::stable_sort(units, [&](const OpeningUnit& a, const OpeningUnit& b) {
-        return std::tuple(levelAt(a.opening.level), a.place)
-            < std::tuple(levelAt(b.opening.level), b.place);
-    });
+    // At the same place, one that was put there comes before one that only stands there by the plan.
+    const auto order = [&](const OpeningUnit& unit) {
+        return std::tuple(
+            levelAt(unit.opening.level), unit.place, unit.measure.position > 0 ? 0 : 1);
+    };
+    std::ranges::stable_sort(units, {}, order);
     counts.clear();
     for (OpeningUnit& unit : units)
         unit.number = ++counts[unit.opening.level];

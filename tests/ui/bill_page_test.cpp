@@ -92,6 +92,7 @@ protected:
     }
     void agree() {
         m_page.draw().agree();
+        m_page.tabs().setCurrentIndex(1);
         goTo(m_page.draw().table(), 0, u"Done"_s);
         typeCell(m_page.draw().table(), u"50"_s);
     }
@@ -206,7 +207,7 @@ TEST_F(BillPageTest, APhotoIsKeptInTheBook) {
     EXPECT_TRUE(checkAttachment(*photo));
     const QImage back = QImage::fromData(
         QByteArray::fromBase64(QByteArray::fromStdString(photo->content.text)));
-    EXPECT_EQ(back.size(), QSize(1600, 1067));
+    EXPECT_EQ(back.size(), QSize(1600, 1066));
     EXPECT_FALSE(photoFrom(folder.filePath(u"none.png"_s)));
 }
 

@@ -27,6 +27,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <map>
 
 using namespace Qt::Literals::StringLiterals;
@@ -59,6 +60,14 @@ protected:
         for (std::size_t i = 0; i < sheet().pieces.size(); i += 2)
             half.push_back(i);
         ASSERT_TRUE(m_page->cut().tick(half, PieceState::cut));
+    }
+
+    /// Whether something of its profile and level has been cut, so that its sheet is kept.
+    static bool isBegun(const SawSheet& sheet, const SheetPiece& piece) {
+        return std::ranges::any_of(sheet.pieces, [&](const SheetPiece& other) {
+            return other.isCut() && other.piece.profile == piece.piece.profile
+                && other.piece.source.level == piece.piece.source.level;
+        });
     }
 
     /// Saves a picture for the eye when a folder is named.
@@ -241,6 +250,8 @@ TEST_F(CutPageTest, WhatIsCutStaysWhenAnOpeningIsMeasuredAgain) {
             changed += is.shortPoint != was.shortPoint ? 1 : 0;
             continue;
         }
+        if (!isBegun(before, was))
+            continue; // its sheet is not kept yet
         EXPECT_EQ(is.stop, was.stop);
         EXPECT_EQ(is.stick, was.stick);
         EXPECT_EQ(is.shortPoint, was.shortPoint);
@@ -268,6 +279,9 @@ TEST_F(CutPageTest, WhatIsListedStaysWhenAnOpeningIsAdded) {
     EXPECT_GT(fresh, 0);
     for (const SheetPiece& was : before.pieces) {
         const SheetPiece& is = after[was.piece.key];
+        const bool wantedOtherwise = is.piece.shortPoint != was.piece.shortPoint;
+        if (!was.isCut() && (wantedOtherwise || !isBegun(before, was)))
+            continue;
         EXPECT_EQ(is.stop, was.stop);
         EXPECT_EQ(is.stick, was.stick);
         EXPECT_EQ(is.state, was.state);
