@@ -348,6 +348,7 @@ TEST_F(CutPageTest, EveryTabIsPainted) {
     stops->setCurrentIndex(stops->model()->index(1, 0));
     EXPECT_TRUE(m_page->summary().contains(u"stop settings"_s)) << m_page->summary().toStdString();
     EXPECT_TRUE(m_page->bench().moisture().contains(u"%"_s));
+    EXPECT_TRUE(m_page->bench().walking().contains(u"is drawn on this level yet"_s));
     const char* const names[]{"measures", "sheet", "sticks", "assembly", "check", "bench"};
     for (int tab = 0; tab < 6; ++tab)
         picture(tab, u"cut-"_s + QString::fromLatin1(names[tab]));

@@ -2,6 +2,7 @@
 #include "stages/cut/bench_tab.h"
 
 #include "cut/cut_checks.h"
+#include "cut/saw_place.h"
 #include "desk/desk.h"
 #include "figures/figure_cells.h"
 #include "figures/figure_view.h"
@@ -85,7 +86,8 @@ BenchTab::BenchTab(CutDesk& cut, QWidget* parent)
     , m_joining(new FigureView(tr("Ways of joining"),
           {tr("Casing"), tr("Way"), tr("A set takes"), tr("It costs"), tr("Clamps"),
               tr("Sets an hour"), tr("Biscuits"), tr("Needed over")}))
-    , m_moisture(plainLabel({})) {
+    , m_moisture(plainLabel({}))
+    , m_walking(plainLabel({})) {
     auto* area = new QScrollArea;
     area->setFrameShape(QFrame::NoFrame);
     area->setWidgetResizable(true);
@@ -99,9 +101,9 @@ BenchTab::BenchTab(CutDesk& cut, QWidget* parent)
     m_moisture->setAccessibleName(tr("What moisture does"));
     right->addWidget(m_moisture);
     right->addWidget(headLabel(tr("Walking")));
-    right->addWidget(
-        hintLabel(tr("Rooms have no places on the level yet, so how far sets are carried "
-                     "cannot be told.")));
+    m_walking->setAccessibleName(tr("How far sets are carried"));
+    m_walking->setWordWrap(true);
+    right->addWidget(m_walking);
     auto* split = new QSplitter;
     split->addWidget(area);
     split->addWidget(told);
@@ -116,9 +118,27 @@ QString BenchTab::moisture() const {
     return m_moisture->text();
 }
 
+QString BenchTab::walking() const {
+    return m_walking->text();
+}
+
 void BenchTab::refresh() {
     m_joining->setRows(joiningRows(m_cut));
     sayMoisture();
+    sayWalking();
+}
+
+/// The best spot for the saw, which the drawing of the plan shows as well.
+void BenchTab::sayWalking() {
+    const WholePlan& whole = m_cut.whole();
+    const auto saw = sawPlaceOn(whole, m_cut.level());
+    const Room* room = saw ? whole.room(saw->room) : nullptr;
+    m_walking->setText(room
+            ? tr("The saw stands best in %1: from there sets are carried %2 ft to their openings "
+                 "and back. The drawing of the plan shows the spot.")
+                  .arg(text(room->name), text(formatFeet(saw->walked, 0)))
+            : tr("No room with openings in its walls is drawn on this level yet, so how far sets "
+                 "are carried cannot be told."));
 }
 
 void BenchTab::sayMoisture() {

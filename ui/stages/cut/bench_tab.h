@@ -18,15 +18,18 @@ public:
     explicit BenchTab(CutDesk& cut, QWidget* parent = nullptr);
 
     QString moisture() const;
+    QString walking() const;
     FigureView& joining() const { return *m_joining; }
 
 private:
     void refresh();
     void sayMoisture();
+    void sayWalking();
 
     CutDesk& m_cut;
     FigureView* m_joining;
     QLabel* m_moisture;
+    QLabel* m_walking;
 };
 
 } // namespace miterbook

@@ -194,6 +194,8 @@ void PlanView::paintEvent(QPaintEvent*) {
     if (m_underlayer)
         m_underlayer(painter, m_frame);
     PicturePainter(painter, m_frame, palette(), rect(), m_look).paint(m_picture);
+    if (!m_underlayer && m_picture.rooms.empty() && m_picture.works.empty())
+        paintHint(painter);
     if (m_overlayer)
         m_overlayer(painter, m_frame);
     paintShape(painter);
@@ -202,6 +204,15 @@ void PlanView::paintEvent(QPaintEvent*) {
         painter.setBrush(Qt::NoBrush);
         painter.drawRect(QRectF(rect()).adjusted(0.5, 0.5, -0.5, -0.5));
     }
+}
+
+/// What to do first on a level on which nothing is drawn.
+void PlanView::paintHint(QPainter& painter) const {
+    painter.setPen(palette().color(QPalette::PlaceholderText));
+    painter.drawText(QRectF(rect()).adjusted(12, 8, -12, -8), Qt::AlignTop | Qt::TextWordWrap,
+        tr("Nothing is drawn on this level yet. Choose Room and pull a rectangle, or lay the "
+           "builder's sheet under it with More. What is typed into the tables counts all the "
+           "same."));
 }
 
 /// What is being drawn or dragged, over everything.

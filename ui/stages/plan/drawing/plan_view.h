@@ -137,6 +137,7 @@ private:
     void stepSelection(int by);
     void nudge(PlanPoint by);
 
+    void paintHint(QPainter& painter) const;
     void paintShape(QPainter& painter) const;
     std::vector<std::int64_t> chosenKeys(DrawnItem::Kind kind) const;
     std::vector<DrawnItem> chosenItems() const;
