@@ -242,43 +242,35 @@ void DrawTab::issueDraw() {
         issueDrawDialog(m_bill, this);
 }
 
-void DrawTab::askDeposit() {
+/// Asks for a day and an amount, and issues what `make` makes of them once it agrees.
+void DrawTab::issueAmount(const QString& title, Money amount, const QString& hint, MakeBill make) {
     if (!m_bill.contract())
         return;
-    FieldDialog dialog(tr("Deposit"), tr("Issue the invoice"), this);
+    FieldDialog dialog(title, tr("Issue the invoice"), this);
     auto* date = dialog.addDate(tr("&Date"), m_bill.today());
-    auto* amount = dialog.addMoney(tr("&Amount"));
-    dialog.addHint(tr("Money ahead of the work; later draws use it up. Tax goes with the work."));
+    auto* asked = dialog.addMoney(tr("&Amount"), amount);
+    if (!hint.isEmpty())
+        dialog.addHint(hint);
     Result<Bill> bill = Bill();
     const bool said = dialog.run([&]() -> Result<void> {
         const auto day = FieldDialog::dateIn(*date);
-        const auto money = FieldDialog::moneyIn(*amount);
+        const auto money = FieldDialog::moneyIn(*asked);
         if (!day || !money)
             return day ? money.error() : day.error();
-        bill = makeDeposit(m_bill.billing(), *day, *money);
+        bill = make(m_bill.billing(), *day, *money);
         return bill ? Result<void>() : Result<void>(bill.error());
     });
     if (said)
         m_bill.issue(bill);
 }
 
+void DrawTab::askDeposit() {
+    issueAmount(tr("Deposit"), {},
+        tr("Money ahead of the work; later draws use it up. Tax goes with the work."), makeDeposit);
+}
+
 void DrawTab::releaseRetainage() {
-    if (!m_bill.contract())
-        return;
-    FieldDialog dialog(tr("Release retainage"), tr("Issue the invoice"), this);
-    auto* date = dialog.addDate(tr("&Date"), m_bill.today());
-    auto* amount = dialog.addMoney(tr("&Amount"), m_bill.account().retained);
-    Result<Bill> bill = Bill();
-    const bool said = dialog.run([&]() -> Result<void> {
-        const auto day = FieldDialog::dateIn(*date);
-        const auto money = FieldDialog::moneyIn(*amount);
-        if (!day || !money)
-            return day ? money.error() : day.error();
-        bill = makeRelease(m_bill.billing(), *day, *money);
-        return bill ? Result<void>() : Result<void>(bill.error());
-    });
-    if (said)
-        m_bill.issue(bill);
+    issueAmount(tr("Release retainage"), m_bill.account().retained, {}, makeRelease);
 }
 
 void DrawTab::keepTermsOfBuilder() {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "bill/draw.h"
+
 #include <QWidget>
 
 class QLabel;
@@ -29,6 +31,9 @@ public Q_SLOTS:
     void keepTermsOfBuilder();
 
 private:
+    using MakeBill = Result<Bill> (*)(const Billing&, Date, Money);
+
+    void issueAmount(const QString& title, Money amount, const QString& hint, MakeBill make);
     QWidget* work();
     QWidget* terms();
     void refresh();
