@@ -1,14 +1,52 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "basics/date.h"
 #include "basics/fields.h"
 #include "basics/id.h"
+#include "basics/result.h"
+#include "book/piece_of_work.h"
+#include "book/task.h"
 #include "book/terms.h"
 #include "plan/plan.h"
 
 #include <string>
+#include <vector>
 
 namespace miterbook {
+
+/// A task that is priced the other way than the bid as a whole.
+struct OtherWay {
+    Task task = Task::other;
+
+    bool operator==(const OtherWay&) const = default;
+};
+
+template <>
+struct Describe<OtherWay> {
+    static constexpr std::string_view table = "";
+    static constexpr std::string_view noun = "task priced the other way";
+    static constexpr void allFields(auto&& take) { take(field("task", &OtherWay::task)); }
+};
+
+/// An amount in the price for what has not been chosen yet: what is chosen is billed against it.
+struct Allowance {
+    std::string what;
+    PieceOfWork work = PieceOfWork::doors;
+    Money amount;
+
+    bool operator==(const Allowance&) const = default;
+};
+
+template <>
+struct Describe<Allowance> {
+    static constexpr std::string_view table = "";
+    static constexpr std::string_view noun = "allowance";
+    static constexpr void allFields(auto&& take) {
+        take(field("what", &Allowance::what), field("work", &Allowance::work),
+            field("amount", &Allowance::amount));
+    }
+};
 
 /// What a bid for one plan or house does otherwise than the shop's terms.
 struct BidSetup {
@@ -23,6 +61,14 @@ struct BidSetup {
     std::string scope;        ///< the shop's words at the head of the bid
     std::string inclusions;   ///< lines separated by '\n'
     std::string exclusions;
+    Date date = noDate;       ///< prices in force on this day; none: on the day it is looked at
+    Money minimum;            ///< the price is not less; 0: no minimum job
+    Money roundTo;            ///< the price is rounded up to a multiple; 0: to the cent
+    bool offerOptions = true; ///< the plan's other options stand on the bid as alternates
+    bool quoteUnits = false;  ///< unit prices for extras and the hourly rate stand on the bid
+    bool onePage = false;     ///< the bid is a summary, without materials and counts
+    std::vector<OtherWay> otherWay;
+    std::vector<Allowance> allowances;
 
     bool operator==(const BidSetup&) const = default;
 };
@@ -42,7 +88,15 @@ struct Describe<BidSetup> {
         field("waste", &BidSetup::waste),
         field("scope", &BidSetup::scope),
         field("inclusions", &BidSetup::inclusions),
-        field("exclusions", &BidSetup::exclusions));
+        field("exclusions", &BidSetup::exclusions),
+        field("date", &BidSetup::date),
+        field("minimum", &BidSetup::minimum),
+        field("round_to", &BidSetup::roundTo),
+        field("offer_options", &BidSetup::offerOptions),
+        field("quote_units", &BidSetup::quoteUnits),
+        field("one_page", &BidSetup::onePage),
+        field("other_way", &BidSetup::otherWay),
+        field("allowances", &BidSetup::allowances));
     }
 };
 
@@ -57,7 +111,13 @@ inline BidSetup setupFrom(const Terms& terms, Id<Plan> plan) {
     setup.trips = terms.tripsPerHouse;
     setup.inclusions = terms.inclusions;
     setup.exclusions = terms.exclusions;
+    setup.minimum = terms.minimumJob;
+    setup.roundTo = terms.roundTo;
+    setup.quoteUnits = terms.quoteUnits;
     return setup;
 }
+
+/// Whether a setup makes sense by itself.
+Result<void> checkBidSetup(const BidSetup& setup);
 
 } // namespace miterbook

@@ -56,13 +56,20 @@ Result<void> check(const CrewMember& member, const PriceBook&) {
         .result();
 }
 
-Result<void> check(const Burden& burden, const PriceBook&) {
+Result<void> check(const Burden& burden, const PriceBook& book) {
     return Checks()
         .require(!isBlank(burden.name), "A burden item needs a name.")
         .between(burden.ofWages, 0, 200, burden.name + ": a share of wages")
         .between(burden.perYear, highestBurden, burden.name + ": an amount a year")
         .require(burden.year == 0 || (burden.year >= 2000 && burden.year <= 2200),
             burden.name + ": " + std::to_string(burden.year) + " is not a year from 2000 on.")
+        .require(burden.from == noDate
+                || !anotherIs(book.of<Burden>(), burden,
+                    [&](const Burden& other) {
+                        return other.name == burden.name && other.from == burden.from;
+                    }),
+            burden.name + " has figures from "
+                + formatDate(burden.from, book.shop().monthFirst) + " on already.")
         .result();
 }
 

@@ -2,6 +2,7 @@
 #include "book/check_parts.h"
 #include "book/checks.h"
 
+#include "basics/date.h"
 #include "basics/length_text.h"
 
 namespace miterbook {
@@ -47,6 +48,23 @@ Result<void> check(const Stick& stick, const PriceBook& book) {
                          return other.profile == stick.profile && other.length == stick.length;
                      }),
             of + " has a stick of " + text(stick.length, book) + " already.")
+        .result();
+}
+
+Result<void> check(const StickPrice& price, const PriceBook& book) {
+    const Stick* stick = book.of<Stick>().find(price.stick);
+    const std::string of(stick ? book.profileName(stick->profile) : "A price");
+    return Checks()
+        .require(stick != nullptr, "A supplier's price needs a stick that is in the book.")
+        .require(price.from.ok(), of + ": a supplier's price needs the day it begins.")
+        .between(price.price, dearestStick, of + ": a stick price")
+        .require(price.quoted >= UnitPrice(), of + ": a supplier's price is not below zero.")
+        .require(!anotherIs(book.of<StickPrice>(), price,
+                     [&](const StickPrice& other) {
+                         return other.stick == price.stick && other.from == price.from;
+                     }),
+            of + " has a price from " + formatDate(price.from, book.shop().monthFirst)
+                + " on already.")
         .result();
 }
 

@@ -35,6 +35,13 @@ Result<void> checkOverhead(Percent overhead) {
     return Checks().between(overhead, 0, 200, "Overhead").result();
 }
 
+Result<void> checkPriceRules(Money minimum, Money roundTo) {
+    return Checks()
+        .between(minimum, Money::dollars(1'000'000), "A minimum job")
+        .between(roundTo, Money::dollars(1'000), "What prices are rounded up to")
+        .result();
+}
+
 Result<void> check(const Shop& shop, const PriceBook&) {
     return Checks()
         .require(!shop.currency.empty() && shop.currency.size() <= 8,
@@ -81,7 +88,10 @@ Result<void> check(const Terms& terms, const PriceBook&) {
         return profit;
     if (auto overhead = checkOverhead(terms.overhead); !overhead)
         return overhead;
+    if (auto rules = checkPriceRules(terms.minimumJob, terms.roundTo); !rules)
+        return rules;
     return Checks()
+        .between(terms.hourlyRate, Money::dollars(10'000), "An hourly rate")
         .between(terms.materialTax, 0, 50, "A tax on material")
         .require(terms.hoursPerYear >= 100 && terms.hoursPerYear <= 4000,
             "Hours a year for one person are between 100 and 4,000.")

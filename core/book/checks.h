@@ -15,6 +15,7 @@ Result<void> check(const Terms& terms, const PriceBook& book);
 Result<void> check(const Builder& builder, const PriceBook& book);
 Result<void> check(const Profile& profile, const PriceBook& book);
 Result<void> check(const Stick& stick, const PriceBook& book);
+Result<void> check(const StickPrice& price, const PriceBook& book);
 Result<void> check(const Offcut& offcut, const PriceBook& book);
 Result<void> check(const Part& part, const PriceBook& book);
 Result<void> check(const Consumable& consumable, const PriceBook& book);
@@ -27,6 +28,8 @@ Result<void> check(const HeaderName& name, const PriceBook& book);
 
 /// A margin on price from 0 % to under 100 %, or a markup on cost from 0 % to 1,000 %.
 Result<void> checkProfit(ProfitKind kind, Percent profit);
+/// A minimum job and what prices are rounded up to: neither below zero.
+Result<void> checkPriceRules(Money minimum, Money roundTo);
 /// Overhead as a percentage of cost: 0 to 200 %.
 Result<void> checkOverhead(Percent overhead);
 

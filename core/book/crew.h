@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "basics/date.h"
 #include "basics/fields.h"
 #include "basics/id.h"
 #include "basics/money.h"
@@ -31,7 +32,8 @@ struct Describe<CrewMember> {
     }
 };
 
-/// One item of labour burden: a percentage of wages, and/or dollars a year for each person.
+/// One item of labour burden: a percentage of wages, and/or dollars a year for each person. Of items
+/// of one name the latest that has begun is in force.
 struct Burden {
     Id<Burden> id;
     std::string name;
@@ -40,6 +42,7 @@ struct Burden {
     int year = 0;        ///< the year the figures are for; 0 when they are the shop's own
     Origin origin = Origin::shop;
     std::string source;
+    Date from = noDate;  ///< in force from this day; none: always
 
     bool operator==(const Burden&) const = default;
 };
@@ -52,7 +55,7 @@ struct Describe<Burden> {
         take(field("id", &Burden::id),           field("name", &Burden::name),
         field("of_wages", &Burden::ofWages), field("per_year", &Burden::perYear),
         field("year", &Burden::year),       field("origin", &Burden::origin),
-        field("source", &Burden::source));
+        field("source", &Burden::source),       field("from", &Burden::from));
     }
 };
 

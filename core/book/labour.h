@@ -64,6 +64,7 @@ struct PiecePrice {
     Task task = Task::other;
     UnitPrice price;
     Origin origin = Origin::shop;
+    bool quoted = false; ///< bids quote it as the unit price of an extra
 
     bool operator==(const PiecePrice&) const = default;
 };
@@ -74,7 +75,8 @@ struct Describe<PiecePrice> {
     static constexpr std::string_view noun = "piece price";
     static constexpr void allFields(auto&& take) {
         take(field("id", &PiecePrice::id),       field("task", &PiecePrice::task),
-        field("price", &PiecePrice::price), field("origin", &PiecePrice::origin));
+        field("price", &PiecePrice::price), field("origin", &PiecePrice::origin),
+        field("quoted", &PiecePrice::quoted));
     }
 };
 

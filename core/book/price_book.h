@@ -16,7 +16,7 @@
 
 namespace miterbook {
 
-using PriceTables = Tables<Shop, Practice, Terms, Builder, Profile, Stick, Offcut, Part, Consumable,
+using PriceTables = Tables<Shop, Practice, Terms, Builder, Profile, Stick, StickPrice, Offcut, Part, Consumable,
     LabourRate, Factor, PiecePrice, CrewMember, Burden, HeaderName>;
 
 /// What the shop knows: profiles and prices, labour rates, crew, builders, terms.

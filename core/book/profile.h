@@ -2,6 +2,7 @@
 #pragma once
 
 #include "basics/angle.h"
+#include "basics/date.h"
 #include "basics/fields.h"
 #include "basics/id.h"
 #include "basics/length.h"
@@ -123,6 +124,40 @@ struct Describe<Stick> {
         take(field("id", &Stick::id),         field("profile", &Stick::profile),
         field("length", &Stick::length), field("price", &Stick::price),
         field("stocked", &Stick::stocked), field("origin", &Stick::origin));
+    }
+};
+
+/// For what a supplier quotes a price.
+enum class PricePer { stick, foot, hundredFeet };
+
+template <>
+struct Words<PricePer> {
+    static constexpr std::array list{Word{PricePer::stick, "stick"}, Word{PricePer::foot, "foot"},
+        Word{PricePer::hundredFeet, "100 ft"}};
+};
+
+/// What a stick costs from a day on, as a supplier quoted it.
+struct StickPrice {
+    Id<StickPrice> id;
+    Id<Stick> stick;
+    Date from = noDate;
+    Money price;             ///< for one stick
+    UnitPrice quoted;        ///< as it stands in the supplier's list
+    PricePer per = PricePer::stick;
+    std::string supplier;
+
+    bool operator==(const StickPrice&) const = default;
+};
+
+template <>
+struct Describe<StickPrice> {
+    static constexpr std::string_view table = "stick_price";
+    static constexpr std::string_view noun = "supplier price";
+    static constexpr void allFields(auto&& take) {
+        take(field("id", &StickPrice::id), field("stick", &StickPrice::stick),
+            field("from", &StickPrice::from), field("price", &StickPrice::price),
+            field("quoted", &StickPrice::quoted), field("per", &StickPrice::per),
+            field("supplier", &StickPrice::supplier));
     }
 };
 

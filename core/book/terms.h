@@ -48,6 +48,10 @@ struct Terms {
     std::string paymentTerms;                ///< the shop's own wording
     std::string inclusions;                  ///< lines separated by '\n'
     std::string exclusions;                  ///< lines separated by '\n'
+    Money minimumJob;                        ///< no bid is less; 0: no minimum
+    Money roundTo;                           ///< prices are rounded up to a multiple; 0: to the cent
+    Money hourlyRate;                        ///< quoted for extras by the hour; 0: none is quoted
+    bool quoteUnits = false;                 ///< bids quote unit prices for extras and the hourly rate
 
     bool operator==(const Terms&) const = default;
 };
@@ -68,7 +72,11 @@ struct Describe<Terms> {
         field("valid_days", &Terms::validDays),
         field("payment_terms", &Terms::paymentTerms),
         field("inclusions", &Terms::inclusions),
-        field("exclusions", &Terms::exclusions));
+        field("exclusions", &Terms::exclusions),
+        field("minimum_job", &Terms::minimumJob),
+        field("round_to", &Terms::roundTo),
+        field("hourly_rate", &Terms::hourlyRate),
+        field("quote_units", &Terms::quoteUnits));
     }
 };
 

@@ -3,6 +3,7 @@
 
 #include "basics/tables.h"
 #include "bid/bid_setup.h"
+#include "bid/scenario.h"
 #include "bill/billing_setup.h"
 #include "bill/billing_terms.h"
 #include "bill/reminder.h"
@@ -14,6 +15,7 @@
 #include "hours/timer.h"
 #include "job/house.h"
 #include "job/house_date.h"
+#include "job/sent_bid.h"
 #include "job/sheet_rows.h"
 #include "plan/plan_rows.h"
 #include "plan/whole_plan.h"
@@ -23,7 +25,7 @@
 namespace miterbook {
 
 /// Rows of which all are always in memory besides the price book's.
-using JobTables = Tables<PlanSet, Plan, House, BidSetup, Bench, SoldWork, Timer, WeekApproval,
+using JobTables = Tables<PlanSet, Plan, House, BidSetup, Scenario, SentBid, Bench, SoldWork, Timer, WeekApproval,
     PayTerms, CrewPay, PieceRate, BillingSetup, BillingTerms, Contract, Extra, Backcharge, Invoice,
     InvoiceVoid, Payment, Allocation, Reminder, HouseDate>;
 

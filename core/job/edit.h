@@ -12,13 +12,13 @@
 namespace miterbook {
 
 /// Any row of the book.
-using AnyRow = std::variant<Shop, Practice, Terms, Builder, Profile, Stick, Offcut, Part, Consumable,
-    LabourRate, Factor, PiecePrice, CrewMember, Burden, HeaderName, PlanSet, Plan, House, BidSetup,
+using AnyRow = std::variant<Shop, Practice, Terms, Builder, Profile, Stick, StickPrice, Offcut, Part, Consumable,
+    LabourRate, Factor, PiecePrice, CrewMember, Burden, HeaderName, PlanSet, Plan, House, BidSetup, Scenario,
     Variant, Swap, Level, Room, Opening, Closet, Stair, WallTreatment, OtherWork,
     SheetFile, Underlay, Dismissal,
     Bench, Measure, CutPiece, SawTest, RackMove,
     TimeEntry, Timer, WeekApproval, PayTerms, CrewPay, PieceRate, SoldWork, SoldTask,
-    BillingSetup, BillingTerms, Contract, Extra, Backcharge, IssuedPaper, Invoice, InvoiceVoid, Payment,
+    BillingSetup, BillingTerms, Contract, Extra, Backcharge, IssuedPaper, SentBid, Invoice, InvoiceVoid, Payment,
     Allocation, Reminder, HouseDate, ExtraLine, InvoiceLine, Attachment>;
 
 /// One row before and after. No before: the row is new. No after: it is removed. Where both are

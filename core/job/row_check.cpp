@@ -12,6 +12,7 @@
 #include "job/issued_check.h"
 #include "job/money_check.h"
 #include "job/row_title.h"
+#include "job/sent_bids.h"
 #include "job/week_check.h"
 #include "plan/plan_checks.h"
 
@@ -50,13 +51,15 @@ Result<void> checkOne(const Book&, const House& house) {
 }
 
 Result<void> checkOne(const Book&, const BidSetup& setup) {
-    if (setup.trips < 0 || setup.trips > 100)
-        return badInput("A bid counts from 0 to 100 trips.");
-    if (setup.waste < Percent() || setup.waste > Percent::hundred())
-        return badInput("Waste is from 0 to 100 %.");
-    if (auto profit = checkProfit(setup.profitKind, setup.profit); !profit)
-        return profit;
-    return checkOverhead(setup.overhead);
+    return checkBidSetup(setup);
+}
+
+Result<void> checkOne(const Book&, const Scenario& scenario) {
+    return checkScenario(scenario);
+}
+
+Result<void> checkOne(const Book&, const SentBid& bid) {
+    return checkSentBid(bid);
 }
 
 Result<void> checkOne(const Book&, const Variant& variant) {
@@ -291,6 +294,8 @@ Result<void> checkRows(const Book& book, const Edit& edit) {
     }
     if (auto issued = checkIssued(book, edit); !issued)
         return issued;
+    if (auto sent = checkSentBids(book, edit); !sent)
+        return sent;
     return checkMoney(book, edit);
 }
 

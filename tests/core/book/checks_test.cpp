@@ -88,6 +88,61 @@ TEST(CheckStick, RefusesTheSameLengthTwice) {
     EXPECT_THAT(refusal(again, book), HasSubstr("already"));
 }
 
+TEST(CheckStickPrice, NeedsAStickAndADayOfItsOwn) {
+    PriceBook book = bookWithProfile();
+    book.of<Stick>().put({Id<Stick>(5), Id<Profile>(1), Length::feet(16), Money::dollars(20)});
+    const Date may = std::chrono::year(2026) / 5 / 1;
+    const StickPrice sound{Id<StickPrice>(6), Id<Stick>(5), may, Money::dollars(21),
+        UnitPrice::cents(131), PricePer::foot, "Tolliver Yard"};
+    EXPECT_EQ(refusal(sound, book), "");
+    StickPrice price = sound;
+    price.stick = Id<Stick>(7);
+    EXPECT_THAT(refusal(price, book), HasSubstr("a stick that is in the book"));
+    price = sound;
+    price.from = noDate;
+    EXPECT_EQ(refusal(price, book), "Flat casing: a supplier's price needs the day it begins.");
+    price = sound;
+    price.price = Money::dollars(10'001);
+    EXPECT_THAT(refusal(price, book), HasSubstr("Flat casing: a stick price of 10,001.00"));
+    book.of<StickPrice>().put(sound);
+    EXPECT_EQ(refusal(sound, book), ""); // itself is no other
+    price = sound;
+    price.id = Id<StickPrice>(8);
+    EXPECT_EQ(refusal(price, book), "Flat casing has a price from 5/1/2026 on already.");
+    price.from = addDays(may, 1);
+    EXPECT_EQ(refusal(price, book), "");
+}
+
+TEST(CheckBurden, OneOfANameFromADay) {
+    PriceBook book;
+    Burden fica;
+    fica.id = Id<Burden>(1);
+    fica.name = "FICA";
+    fica.from = std::chrono::year(2026) / 1 / 1;
+    book.of<Burden>().put(fica);
+    EXPECT_EQ(refusal(fica, book), "");
+    fica.id = Id<Burden>(2);
+    EXPECT_EQ(refusal(fica, book), "FICA has figures from 1/1/2026 on already.");
+    fica.from = std::chrono::year(2027) / 1 / 1;
+    EXPECT_EQ(refusal(fica, book), "");
+}
+
+TEST(CheckTerms, RulesOfAPrice) {
+    Terms terms;
+    terms.minimumJob = Money::dollars(350);
+    terms.roundTo = Money::dollars(5);
+    terms.hourlyRate = Money::dollars(75);
+    EXPECT_EQ(refusal(terms), "");
+    terms.minimumJob = Money::cents(-1);
+    EXPECT_THAT(refusal(terms), HasSubstr("A minimum job of -0.01"));
+    terms = Terms();
+    terms.roundTo = Money::dollars(1'001);
+    EXPECT_THAT(refusal(terms), HasSubstr("rounded up to of 1,001.00"));
+    terms = Terms();
+    terms.hourlyRate = Money::cents(-100);
+    EXPECT_THAT(refusal(terms), HasSubstr("An hourly rate"));
+}
+
 TEST(CheckOffcut, RefusesNegativeCounts) {
     const PriceBook book = bookWithProfile();
     Offcut offcut{Id<Offcut>(1), Id<Profile>(1), Length::feet(3), 2, {}};

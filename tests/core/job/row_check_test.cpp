@@ -94,6 +94,39 @@ TEST_F(RowCheck, BidSetups) {
     expectRefused(setup, "margin");
 }
 
+TEST_F(RowCheck, RulesAndAllowancesOfABid) {
+    BidSetup setup;
+    setup.id = Id<BidSetup>(50);
+    setup.plan = Id<Plan>(31);
+    setup.minimum = Money::dollars(-1);
+    expectRefused(setup, "A minimum job of -1.00");
+    setup.minimum = Money::dollars(500);
+    setup.allowances = {{"Door hardware", PieceOfWork::hardware, Money::dollars(900)}};
+    expectFine(setup);
+    setup.allowances.front().amount = Money::dollars(-900);
+    expectRefused(setup, "Door hardware: an allowance of -900.00");
+    setup.allowances.front() = {" ", PieceOfWork::hardware, Money::dollars(900)};
+    expectRefused(setup, "what the allowance is for");
+}
+
+TEST_F(RowCheck, Scenarios) {
+    Scenario scenario;
+    scenario.id = Id<Scenario>(50);
+    scenario.plan = Id<Plan>(31);
+    expectRefused(scenario, "A scenario needs a name.");
+    scenario.name = "Wages up";
+    expectFine(scenario);
+    scenario.wages = Percent::whole(5);
+    expectRefused(scenario, "Wages of 5 %");
+    scenario.wages = Percent::whole(110);
+    scenario.minutes = Percent::whole(2000);
+    expectRefused(scenario, "Minutes of 2000 %");
+    scenario.minutes = Percent::hundred();
+    scenario.profitKind = ProfitKind::marginOnPrice;
+    scenario.profit = Percent::hundred();
+    expectRefused(scenario, "margin");
+}
+
 TEST_F(RowCheck, TextThatCannotBeKept) {
     Builder builder = *m_book.prices.of<Builder>().find(Id<Builder>(10));
     builder.note = std::string("bad\xFF", 4);
