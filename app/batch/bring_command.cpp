@@ -11,19 +11,21 @@ namespace miterbook {
 
 namespace {
 
-void declare(QCommandLineParser& parser) {
+void declareBring(QCommandLineParser& parser) {
     parser.addPositionalArgument(QStringLiteral("BOOK"), QStringLiteral("the book"));
     parser.addPositionalArgument(
         QStringLiteral("FILE"), QStringLiteral("plan exchange files"), QStringLiteral("[FILE...]"));
     addValue(parser, "builder", "B", "with --plan: whose plan the schedules belong to");
-    addValue(parser, "plan", "P", "with --builder: the plan; begun when there is none of that name");
+    addValue(
+        parser, "plan", "P", "with --builder: the plan; begun when there is none of that name");
     addValue(parser, "windows", "F.csv", "window schedule");
     addValue(parser, "doors", "F.csv", "door schedule");
     addValue(parser, "rooms", "F.csv", "room-finish schedule");
     addValue(parser, "level", "L", "the level of rows that name none");
     addValue(parser, "house", "H", "with --measures: the house that was measured");
     addValue(parser, "measures", "F.csv", "measures of a house's openings");
-    addValue(parser, "hours", "F.csv", "hours: date, who, house, what, hours, units finished, note");
+    addValue(
+        parser, "hours", "F.csv", "hours: date, who, house, what, hours, units finished, note");
     addSwitch(parser, "good-rows", "bring in the good rows of a file that has bad ones");
 }
 
@@ -55,7 +57,7 @@ SchedulesToBring schedules(const QCommandLineParser& parser) {
         isSet(parser, "good-rows")};
 }
 
-Result<void> run(const QCommandLineParser& parser, Console& console) {
+Result<void> runBring(const QCommandLineParser& parser, Console& console) {
     const auto path = positional(parser, 0, "which book to bring them into");
     if (!path)
         return path.error();
@@ -69,7 +71,8 @@ Result<void> run(const QCommandLineParser& parser, Console& console) {
                         "of a house, or hours.");
     }
     if (measures != isSet(parser, "house"))
-        return badInput("Say --house and --measures together: which house was measured, and the file.");
+        return badInput(
+            "Say --house and --measures together: which house was measured, and the file.");
     if (anySchedule && (wanted.builder.empty() || wanted.plan.empty()))
         return badInput("Say whose plan the schedules belong to: --builder and --plan.");
     auto opened = openWorkbook(*path, OpenMode::write);
@@ -94,7 +97,8 @@ Result<void> run(const QCommandLineParser& parser, Console& console) {
 
 } // namespace
 
-const Command bringCommand{
-    "bring", "bring in plan exchange files, and schedules, measures or hours as CSV", declare, run};
+const Command bringCommand{"bring",
+    "bring in plan exchange files, and schedules, measures or hours as CSV", declareBring,
+    runBring};
 
 } // namespace miterbook

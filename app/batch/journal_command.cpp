@@ -9,7 +9,7 @@ namespace miterbook {
 
 namespace {
 
-void declare(QCommandLineParser& parser) {
+void declareJournal(QCommandLineParser& parser) {
     parser.addPositionalArgument(QStringLiteral("BOOK"), QStringLiteral("the book"));
     addValue(parser, "from", "D", "the first day, as 2026-11-01");
     addValue(parser, "to", "D", "the last day; today if not said");
@@ -25,7 +25,7 @@ Result<Date> dayOf(const QCommandLineParser& parser, const char* name, Date othe
     return day;
 }
 
-Result<void> run(const QCommandLineParser& parser, Console& console) {
+Result<void> runJournal(const QCommandLineParser& parser, Console& console) {
     const auto path = positional(parser, 0, "of which book");
     if (!path)
         return path.error();
@@ -43,7 +43,7 @@ Result<void> run(const QCommandLineParser& parser, Console& console) {
 
 } // namespace
 
-const Command journalCommand{
-    "journal", "invoices, credit notes and payments as lines for any ledger: CSV", declare, run};
+const Command journalCommand{"journal",
+    "invoices, credit notes and payments as lines for any ledger: CSV", declareJournal, runJournal};
 
 } // namespace miterbook

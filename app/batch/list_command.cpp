@@ -8,7 +8,7 @@ namespace miterbook {
 
 namespace {
 
-void declare(QCommandLineParser& parser) {
+void declareList(QCommandLineParser& parser) {
     parser.addPositionalArgument(QStringLiteral("BOOK"), QStringLiteral("the book"));
 }
 
@@ -44,7 +44,7 @@ void listHouses(const Book& book, Console& console) {
     }
 }
 
-Result<void> run(const QCommandLineParser& parser, Console& console) {
+Result<void> runList(const QCommandLineParser& parser, Console& console) {
     const auto path = positional(parser, 0, "which book to list");
     if (!path)
         return path.error();
@@ -66,6 +66,6 @@ Result<void> run(const QCommandLineParser& parser, Console& console) {
 
 } // namespace
 
-const Command listCommand{"list", "builders, plans and houses of a book", declare, run};
+const Command listCommand{"list", "builders, plans and houses of a book", declareList, runList};
 
 } // namespace miterbook

@@ -7,7 +7,7 @@ namespace miterbook {
 
 namespace {
 
-void declare(QCommandLineParser& parser) {
+void declareNew(QCommandLineParser& parser) {
     parser.addPositionalArgument(QStringLiteral("BOOK"), QStringLiteral("the file to make"));
     addValue(parser, "shop", "NAME", "the shop's name, as it stands at the head of papers");
 }
@@ -18,7 +18,7 @@ Result<void> nameShop(OpenedBook& opened, const std::string& name) {
     return opened.perform(putEdit(opened.book(), "Name the shop", shop));
 }
 
-Result<void> run(const QCommandLineParser& parser, Console& console) {
+Result<void> runNew(const QCommandLineParser& parser, Console& console) {
     const auto path = positional(parser, 0, "which file to make");
     if (!path)
         return path.error();
@@ -37,6 +37,6 @@ Result<void> run(const QCommandLineParser& parser, Console& console) {
 
 } // namespace
 
-const Command newCommand{"new", "make a book with the starter values", declare, run};
+const Command newCommand{"new", "make a book with the starter values", declareNew, runNew};
 
 } // namespace miterbook

@@ -13,7 +13,7 @@ namespace miterbook {
 
 namespace {
 
-void declare(QCommandLineParser& parser) {
+void declarePack(QCommandLineParser& parser) {
     parser.addPositionalArgument(
         QStringLiteral("PIECES.csv"), QStringLiteral("columns length, count, label"));
     parser.addPositionalArgument(QStringLiteral("STICKS.csv"),
@@ -132,7 +132,7 @@ Result<void> write(const QCommandLineParser& parser, const Packed& packed, Conso
     return {};
 }
 
-Result<void> run(const QCommandLineParser& parser, Console& console) {
+Result<void> runPack(const QCommandLineParser& parser, Console& console) {
     const auto seconds = secondsOf(parser);
     if (!seconds)
         return seconds.error();
@@ -159,6 +159,6 @@ Result<void> run(const QCommandLineParser& parser, Console& console) {
 
 } // namespace
 
-const Command packCommand{"pack", "cut pieces from sticks at the least cost", declare, run};
+const Command packCommand{"pack", "cut pieces from sticks at the least cost", declarePack, runPack};
 
 } // namespace miterbook

@@ -30,7 +30,7 @@ std::string paperNames(std::string_view last) {
     return names;
 }
 
-void declare(QCommandLineParser& parser) {
+void declarePrint(QCommandLineParser& parser) {
     parser.addPositionalArgument(QStringLiteral("PAPER"), QString::fromStdString(paperNames("or")));
     parser.addPositionalArgument(QStringLiteral("BOOK"), QStringLiteral("the book"));
     addValue(parser, "plan", "P", "of this plan");
@@ -41,7 +41,8 @@ void declare(QCommandLineParser& parser) {
     addValue(parser, "number", "N", "the invoice or credit note of this number");
     addValue(parser, "builder", "B", "the statement of this builder");
     addValue(parser, "extra", "X", "with --house: the extra of this title");
-    addValue(parser, "from", "D", "the first day of a statement; 90 days before its date if not said");
+    addValue(
+        parser, "from", "D", "the first day of a statement; 90 days before its date if not said");
     addValue(parser, "date", "D", "the date on the paper, as 2026-11-25; today if not said");
     addValue(parser, "pdf", "F", "write it as PDF");
     addValue(parser, "csv", "F", "write its tables as CSV (- prints them)");
@@ -70,16 +71,15 @@ Result<void> chooseHouse(Subject& subject, OpenedBook& opened, const std::string
     return opened.workbook.openPlan(house.work);
 }
 
-Result<void> choosePlan(
-    Subject& subject, OpenedBook& opened, const QCommandLineParser& parser) {
+Result<void> choosePlan(Subject& subject, OpenedBook& opened, const QCommandLineParser& parser) {
     const auto id = findPlan(opened.book(), value(parser, "plan"));
     if (!id)
         return id.error();
     subject.plan = *id;
     if (const auto open = opened.workbook.openPlan(*id); !open)
         return open;
-    auto selection
-        = findSelection(opened.book(), *id, value(parser, "elevation"), values(parser, "option"));
+    auto selection = findSelection(
+        opened.book(), *id, value(parser, "elevation"), values(parser, "option"));
     if (!selection)
         return selection.error();
     subject.selection = std::move(*selection);
@@ -105,7 +105,8 @@ Result<Subject> subjectOf(
     if (kind.ofShop) {
         if (isSet(parser, "plan") || isSet(parser, "house"))
             return badInput("The " + std::string(kind.name) + " is of the whole shop.");
-        if (const auto open = opened.workbook.openDays(addDays(*date, -6), addDays(*date, 6)); !open)
+        if (const auto open = opened.workbook.openDays(addDays(*date, -6), addDays(*date, 6));
+            !open)
             return open.error();
         return subject;
     }
@@ -139,13 +140,13 @@ Paper makePaper(const PaperKind& kind, const OpenedBook& opened, const Subject& 
     const JobFigures figures = kind.ofShop
         ? JobFigures()
         : figuresFor(opened.book(), subject.plan, subject.selection, Effort::thorough);
-    return kind.build({opened.book(), subject.plan, subject.house, subject.level,
-                          subject.date, subject.selection},
+    return kind.build({opened.book(), subject.plan, subject.house, subject.level, subject.date,
+                          subject.selection},
         figures);
 }
 
-Result<void> writePaper(const Paper& paper, PageSize page, const QCommandLineParser& parser,
-    Console& console) {
+Result<void> writePaper(
+    const Paper& paper, PageSize page, const QCommandLineParser& parser, Console& console) {
     if (isSet(parser, "pdf"))
         return writePdf(paper, page, QString::fromStdString(value(parser, "pdf")));
     if (isSet(parser, "csv"))
@@ -175,7 +176,7 @@ int formsAsked(const QCommandLineParser& parser) {
         + isSet(parser, "text");
 }
 
-Result<void> run(const QCommandLineParser& parser, Console& console) {
+Result<void> runPrint(const QCommandLineParser& parser, Console& console) {
     const auto name = positional(parser, 0, "which paper to print");
     if (!name)
         return name.error();
@@ -207,7 +208,7 @@ Result<void> run(const QCommandLineParser& parser, Console& console) {
 
 } // namespace
 
-const Command printCommand{
-    "print", "print a paper of a plan, house or builder: PDF, CSV, JSON or text", declare, run};
+const Command printCommand{"print",
+    "print a paper of a plan, house or builder: PDF, CSV, JSON or text", declarePrint, runPrint};
 
 } // namespace miterbook

@@ -8,7 +8,7 @@ namespace miterbook {
 
 namespace {
 
-void declare(QCommandLineParser& parser) {
+void declareSample(QCommandLineParser& parser) {
     parser.addPositionalArgument(
         QStringLiteral("BOOK"), QStringLiteral("a book with plans to build houses from"));
     addValue(
@@ -16,7 +16,7 @@ void declare(QCommandLineParser& parser) {
     addValue(parser, "houses", "N", "how many finished houses", "14");
 }
 
-Result<void> run(const QCommandLineParser& parser, Console& console) {
+Result<void> runSample(const QCommandLineParser& parser, Console& console) {
     const auto path = positional(parser, 0, "which book");
     if (!path)
         return path.error();
@@ -45,7 +45,7 @@ Result<void> run(const QCommandLineParser& parser, Console& console) {
 
 } // namespace
 
-const Command sampleCommand{
-    "sample", "give a book a year of invented houses and hours to try things on", declare, run};
+const Command sampleCommand{"sample",
+    "give a book a year of invented houses and hours to try things on", declareSample, runSample};
 
 } // namespace miterbook

@@ -9,7 +9,7 @@ namespace miterbook {
 
 namespace {
 
-void declare(QCommandLineParser& parser) {
+void declareStart(QCommandLineParser& parser) {
     parser.addPositionalArgument(QStringLiteral("BOOK"), QStringLiteral("the book"));
     addValue(parser, "plan", "P", "the plan it is built from");
     addValue(parser, "house", "NAME", "what to call the house");
@@ -26,8 +26,8 @@ Result<HouseStart> houseStart(const QCommandLineParser& parser, OpenedBook& open
         return plan.error();
     if (const auto open = opened.workbook.openPlan(*plan); !open)
         return open.error();
-    auto selection
-        = findSelection(opened.book(), *plan, value(parser, "elevation"), values(parser, "option"));
+    auto selection = findSelection(
+        opened.book(), *plan, value(parser, "elevation"), values(parser, "option"));
     if (!selection)
         return selection.error();
     start.plan = *plan;
@@ -39,7 +39,7 @@ Result<HouseStart> houseStart(const QCommandLineParser& parser, OpenedBook& open
     return start;
 }
 
-Result<void> run(const QCommandLineParser& parser, Console& console) {
+Result<void> runStart(const QCommandLineParser& parser, Console& console) {
     const auto path = positional(parser, 0, "in which book");
     if (!path)
         return path.error();
@@ -64,6 +64,6 @@ Result<void> run(const QCommandLineParser& parser, Console& console) {
 
 } // namespace
 
-const Command startCommand{"start", "start a house from a plan", declare, run};
+const Command startCommand{"start", "start a house from a plan", declareStart, runStart};
 
 } // namespace miterbook

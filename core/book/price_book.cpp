@@ -5,6 +5,13 @@
 
 namespace miterbook {
 
+PriceBook::PriceBook() = default;
+PriceBook::PriceBook(const PriceBook&) = default;
+PriceBook::PriceBook(PriceBook&&) noexcept = default;
+PriceBook& PriceBook::operator=(const PriceBook&) = default;
+PriceBook& PriceBook::operator=(PriceBook&&) noexcept = default;
+PriceBook::~PriceBook() = default;
+
 namespace {
 
 template <class Row>

@@ -22,6 +22,14 @@ using PriceTables = Tables<Shop, Practice, Terms, Builder, Profile, Stick, Stick
 /// What the shop knows: profiles and prices, labour rates, crew, builders, terms.
 class PriceBook : public PriceTables {
 public:
+    // Out of line: copying all these rows is much code in each file.
+    PriceBook();
+    PriceBook(const PriceBook&);
+    PriceBook(PriceBook&&) noexcept;
+    PriceBook& operator=(const PriceBook&);
+    PriceBook& operator=(PriceBook&&) noexcept;
+    ~PriceBook();
+
     /// The one row of each; default values before the book has been set up.
     const Shop& shop() const;
     const Practice& practice() const;

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "basics/steady_order.h"
 #include "io/exchange_row.h"
 #include "io/json_text.h"
 #include "io/plan_text.h"
@@ -19,7 +20,7 @@ std::vector<const Row*> layerOf(const PlanRows& rows, Id<Variant> variant) {
         if (row.variant == variant)
             layer.push_back(&row);
     }
-    std::ranges::stable_sort(layer, {}, [](const Row* row) { return row->position; });
+    sortByPosition(layer);
     return layer;
 }
 

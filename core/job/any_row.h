@@ -2,9 +2,10 @@
 #pragma once
 
 #include "job/edit.h"
+#include "job/row_shape.h"
 
-#include <algorithm>
 #include <cstdint>
+#include <optional>
 #include <string_view>
 #include <type_traits>
 
@@ -32,34 +33,29 @@ void forEachRowKind(Fn&& fn) {
     RowKinds<AnyRow>::forEach(fn);
 }
 
+/// What a row is made of, without its type.
+const RowShape& shapeOf(const AnyRow& row);
+/// The row itself, to be read and written by its shape.
+void* dataOf(AnyRow& row);
+const void* dataOf(const AnyRow& row);
+/// A new row of the kind that a table of the book file holds; nothing where there is no such table.
+std::optional<AnyRow> emptyRow(std::string_view table);
+
 /// The table of a row in the book file, which names its kind.
-inline std::string_view tableName(const AnyRow& row) {
-    return std::visit(
-        [](const auto& r) { return Describe<std::remove_cvref_t<decltype(r)>>::table; }, row);
-}
-
+std::string_view tableName(const AnyRow& row);
 /// What the user calls such a row: "opening".
-inline std::string_view nounOf(const AnyRow& row) {
-    return std::visit(
-        [](const auto& r) { return Describe<std::remove_cvref_t<decltype(r)>>::noun; }, row);
-}
-
-inline std::int64_t idOf(const AnyRow& row) {
-    return std::visit([](const auto& r) { return r.id.value(); }, row);
-}
+std::string_view nounOf(const AnyRow& row);
+std::int64_t idOf(const AnyRow& row);
+/// Whether two rows are of the same kind and say the same.
+bool sameContent(const AnyRow& a, const AnyRow& b);
 
 /// The highest id among the rows of an edit; 0 for none.
-inline std::int64_t highestId(const Edit& edit) {
-    std::int64_t highest = 0;
-    for (const Change& change : edit.changes)
-        highest = std::max(highest, idOf(change.row()));
-    return highest;
-}
+std::int64_t highestId(const Edit& edit);
 
 /// Whether there is one row of this kind, of id 1: settings.
 template <class Row>
-inline constexpr bool onlyOne = std::is_same_v<Row, Shop> || std::is_same_v<Row, Practice>
-    || std::is_same_v<Row, Terms> || std::is_same_v<Row, Bench> || std::is_same_v<Row, PayTerms>
-    || std::is_same_v<Row, BillingSetup>;
+inline constexpr bool onlyOne
+    = std::is_same_v<Row,
+          Shop> || std::is_same_v<Row, Practice> || std::is_same_v<Row, Terms> || std::is_same_v<Row, Bench> || std::is_same_v<Row, PayTerms> || std::is_same_v<Row, BillingSetup>;
 
 } // namespace miterbook

@@ -3,6 +3,14 @@
 
 namespace miterbook {
 
+Book::Book() = default;
+Book::Book(const Book&) = default;
+Book::Book(Book&&) noexcept = default;
+Book& Book::operator=(const Book&) = default;
+Book& Book::operator=(Book&&) noexcept = default;
+Book::~Book() = default;
+bool Book::operator==(const Book&) const = default;
+
 const SheetRows& Book::sheet(Id<Plan> id) const {
     static const SheetRows none;
     const auto it = sheets.find(id);

@@ -32,13 +32,17 @@ using JobTables = Tables<PlanSet, Plan, House, BidSetup, Scenario, SentBid, Benc
 /// Whether rows of this kind are always in memory and belong to one plan (a house only comes from
 /// one).
 template <class Row>
-inline constexpr bool hangsOnPlan = JobTables::holds<Row> && !std::is_same_v<Row, House>
-    && requires(Row row) { row.plan = Id<Plan>(); };
+inline constexpr bool hangsOnPlan
+    = JobTables::holds<Row> && !std::is_same_v<Row, House> && requires(Row row) {
+    row.plan = Id<Plan>();
+};
 
 /// Whether rows of this kind are always in memory and belong to one house.
 template <class Row>
-inline constexpr bool hangsOnHouse = JobTables::holds<Row> && !std::is_same_v<Row, Plan>
-    && requires(Row row) { row.house = Id<House>(); };
+inline constexpr bool hangsOnHouse
+    = JobTables::holds<Row> && !std::is_same_v<Row, Plan> && requires(Row row) {
+    row.house = Id<House>();
+};
 
 /// One shop's whole book as a value. The rows below a plan are there only for plans that have been
 /// opened, so that ten years of houses need not be read to look at one.
@@ -47,6 +51,14 @@ struct Book {
     JobTables jobs;
     TimeBook time;                        ///< entries of opened houses and weeks, sums of all
     std::map<Id<Plan>, SheetRows> sheets; ///< one entry for each opened plan
+
+    // Out of line: copying all these rows is much code in each file.
+    Book();
+    Book(const Book&);
+    Book(Book&&) noexcept;
+    Book& operator=(const Book&);
+    Book& operator=(Book&&) noexcept;
+    ~Book();
 
     const Plan* plan(Id<Plan> id) const { return jobs.of<Plan>().find(id); }
     const House* house(Id<House> id) const { return jobs.of<House>().find(id); }
@@ -68,7 +80,7 @@ struct Book {
     /// The bid of a house as it was won, by piece of work; empty while it is being bid.
     std::vector<WorkBid> soldBid(Id<Plan> work) const;
 
-    bool operator==(const Book&) const = default;
+    bool operator==(const Book&) const;
 };
 
 /// Whether rows of this kind hang below a plan and are read when it is opened.
@@ -77,8 +89,7 @@ inline constexpr bool belowPlan = SheetRows::holds<Row>;
 
 /// The rows of a kind that does not hang below plans.
 template <class Row>
-    requires(!belowPlan<Row>)
-const Table<Row>& rowsOf(const Book& book) {
+requires(!belowPlan<Row>) const Table<Row>& rowsOf(const Book& book) {
     if constexpr (PriceTables::holds<Row>)
         return book.prices.template of<Row>();
     else if constexpr (TimeTables::holds<Row>)

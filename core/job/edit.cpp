@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "job/edit.h"
 
-#include <algorithm>
 #include <cassert>
 
 namespace miterbook {
@@ -54,38 +53,26 @@ Result<void> checkChange(const Book& book, const Change& change, const std::stri
             const bool agrees = held && wanted ? *held == *wanted : !held && !wanted;
             if (agrees)
                 return {};
-            return Error{Fault::conflict, "\"" + sentence + "\" was not done: the "
-                    + std::string(Describe<Row>::noun) + " has been changed in the meantime."};
+            return Error{Fault::conflict,
+                "\"" + sentence + "\" was not done: the " + std::string(Describe<Row>::noun)
+                    + " has been changed in the meantime."};
         },
         change.row());
 }
 
-bool isSameRow(const AnyRow& a, const AnyRow& b) {
-    if (a.index() != b.index())
-        return false;
-    const auto id = [](const AnyRow& row) {
-        return std::visit([](const auto& any) { return any.id.value(); }, row);
-    };
-    return id(a) == id(b);
-}
-
 } // namespace
 
-void EditBuilder::record(std::optional<AnyRow> before, AnyRow row, bool removed) {
-    std::optional<AnyRow> after;
-    if (!removed)
-        after = row;
-    const auto same = std::ranges::find_if(m_edit.changes,
-        [&](const Change& change) { return isSameRow(change.row(), row); });
-    if (same == m_edit.changes.end()) {
-        if (before != after)
-            m_edit.changes.push_back({std::move(before), std::move(after)});
-        return;
-    }
-    same->after = std::move(after);
-    if (same->before == same->after)
-        m_edit.changes.erase(same);
+Change::Change() = default;
+Change::Change(std::optional<AnyRow> from, std::optional<AnyRow> to)
+    : before(std::move(from))
+    , after(std::move(to)) {
 }
+Change::Change(const Change&) = default;
+Change::Change(Change&&) noexcept = default;
+Change& Change::operator=(const Change&) = default;
+Change& Change::operator=(Change&&) noexcept = default;
+Change::~Change() = default;
+bool Change::operator==(const Change&) const = default;
 
 Edit inverse(const Edit& edit) {
     Edit back{edit.sentence, {}};
@@ -103,8 +90,8 @@ Result<void> check(const Book& book, const Edit& edit) {
     return {};
 }
 
-/// A new plan is open from the start; one that is gone takes its sheet along, unless rows are left on
-/// it, which the edit's inverse will need.
+/// A new plan is open from the start; one that is gone takes its sheet along, unless rows are left
+/// on it, which the edit's inverse will need.
 static void openAndCloseSheets(Book& book, const Edit& edit) {
     for (const Change& change : edit.changes) {
         const Plan* plan = std::get_if<Plan>(&change.row());

@@ -12,13 +12,12 @@
 namespace miterbook {
 
 /// Any row of the book.
-using AnyRow = std::variant<Shop, Practice, Terms, Builder, Profile, Stick, StickPrice, Offcut, Part, Consumable,
-    LabourRate, Factor, PiecePrice, CrewMember, Burden, HeaderName, PlanSet, Plan, House, BidSetup, Scenario,
-    Variant, Swap, Level, Room, Opening, Closet, Stair, WallTreatment, OtherWork,
-    SheetFile, Underlay, Dismissal,
-    Bench, Measure, CutPiece, SawTest, RackMove,
-    TimeEntry, Timer, WeekApproval, PayTerms, CrewPay, PieceRate, SoldWork, SoldTask,
-    BillingSetup, BillingTerms, Contract, Extra, Backcharge, IssuedPaper, SentBid, Invoice, InvoiceVoid, Payment,
+using AnyRow = std::variant<Shop, Practice, Terms, Builder, Profile, Stick, StickPrice, Offcut,
+    Part, Consumable, LabourRate, Factor, PiecePrice, CrewMember, Burden, HeaderName, PlanSet, Plan,
+    House, BidSetup, Scenario, Variant, Swap, Level, Room, Opening, Closet, Stair, WallTreatment,
+    OtherWork, SheetFile, Underlay, Dismissal, Bench, Measure, CutPiece, SawTest, RackMove,
+    TimeEntry, Timer, WeekApproval, PayTerms, CrewPay, PieceRate, SoldWork, SoldTask, BillingSetup,
+    BillingTerms, Contract, Extra, Backcharge, IssuedPaper, SentBid, Invoice, InvoiceVoid, Payment,
     Allocation, Reminder, HouseDate, ExtraLine, InvoiceLine, Attachment>;
 
 /// One row before and after. No before: the row is new. No after: it is removed. Where both are
@@ -27,9 +26,19 @@ struct Change {
     std::optional<AnyRow> before;
     std::optional<AnyRow> after;
 
+    // Out of line, like all that copies or compares rows of every kind: that is much code in each
+    // file.
+    Change();
+    Change(std::optional<AnyRow> before, std::optional<AnyRow> after);
+    Change(const Change&);
+    Change(Change&&) noexcept;
+    Change& operator=(const Change&);
+    Change& operator=(Change&&) noexcept;
+    ~Change();
+
     /// The row that is there: after, or before when removed.
     const AnyRow& row() const { return after ? *after : *before; }
-    bool operator==(const Change&) const = default;
+    bool operator==(const Change&) const;
 };
 
 /// One gesture of the user: a sentence for the undo list and journal ("Revise window W4"), and what
@@ -45,7 +54,8 @@ struct Edit {
 /// The edit that takes `edit` back.
 Edit inverse(const Edit& edit);
 
-/// Whether the book holds what the edit's `before` rows say; Fault::conflict with a sentence if not.
+/// Whether the book holds what the edit's `before` rows say; Fault::conflict with a sentence if
+/// not.
 Result<void> check(const Book& book, const Edit& edit);
 
 /// Puts the edit's rows into the book. The edit must have passed check().
@@ -58,6 +68,8 @@ public:
     EditBuilder(const Book& book, std::string sentence)
         : m_book(book)
         , m_edit{std::move(sentence), {}} {}
+
+    // Both are made for each kind of AnyRow in edit_builder.cpp.
 
     /// Adds or changes a row. Putting a row as it already is changes nothing.
     template <class Row>
@@ -73,8 +85,7 @@ public:
     const Book& book() const { return m_book; }
 
 private:
-    /// Takes in that `row` shall be, or shall be removed, where the book holds `before`. Out of line:
-    /// a row of any kind is costly to compare and copy in every file.
+    /// Takes in that `row` shall be, or shall be removed, where the book holds `before`.
     void record(std::optional<AnyRow> before, AnyRow row, bool removed);
 
     const Book& m_book;
@@ -88,22 +99,6 @@ Edit putEdit(const Book& book, std::string sentence, Row row) {
 }
 
 // ---------------------------------------------------------------------------------------------
-
-template <class Row>
-EditBuilder& EditBuilder::put(Row row) {
-    const Row* present = findRow(m_book, row.id);
-    record(present ? std::optional<AnyRow>(*present) : std::nullopt, AnyRow(std::move(row)), false);
-    return *this;
-}
-
-template <class Row>
-EditBuilder& EditBuilder::remove(Id<Row> id) {
-    const Row* present = findRow(m_book, id);
-    Row row = present ? *present : Row();
-    row.id = id;
-    record(present ? std::optional<AnyRow>(row) : std::nullopt, AnyRow(row), true);
-    return *this;
-}
 
 template <class Row>
 const Row* EditBuilder::find(Id<Row> id) const {

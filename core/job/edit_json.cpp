@@ -9,21 +9,16 @@ namespace miterbook {
 namespace {
 
 Json rowJson(const AnyRow& row) {
-    return std::visit([](const auto& r) { return toJson(r); }, row);
+    return toJson(shapeOf(row), dataOf(row));
 }
 
 Result<AnyRow> rowFromJson(std::string_view kind, const Json& json) {
-    Result<AnyRow> result = badInput("There is no kind of row called " + std::string(kind) + ".");
-    forEachRowKind([&]<class Row>(RowKind<Row>) {
-        if (Describe<Row>::table != kind)
-            return;
-        Row row;
-        if (auto read = readJson(json, row); !read)
-            result = read.error();
-        else
-            result = AnyRow(std::move(row));
-    });
-    return result;
+    auto row = emptyRow(kind);
+    if (!row)
+        return badInput("There is no kind of row called " + std::string(kind) + ".");
+    if (auto read = readJson(json, shapeOf(*row), dataOf(*row)); !read)
+        return read.error();
+    return *std::move(row);
 }
 
 /// Reads one side of a change; a side that is not there stays empty.

@@ -5,12 +5,19 @@
 
 namespace miterbook {
 
+JobFigures::JobFigures() = default;
+JobFigures::JobFigures(const JobFigures&) = default;
+JobFigures::JobFigures(JobFigures&&) noexcept = default;
+JobFigures& JobFigures::operator=(const JobFigures&) = default;
+JobFigures& JobFigures::operator=(JobFigures&&) noexcept = default;
+JobFigures::~JobFigures() = default;
+bool JobFigures::operator==(const JobFigures&) const = default;
+
 JobFigures figuresFor(const Book& book, Id<Plan> plan, const Selection& selection, Effort effort,
     const std::function<bool()>& stop) {
     const PriceBook prices = pricesFor(book, plan);
-    return figuresFor(book, plan, selection, [&](const StickNeed& need) {
-        return planSticks(need, prices, effort, stop);
-    });
+    return figuresFor(book, plan, selection,
+        [&](const StickNeed& need) { return planSticks(need, prices, effort, stop); });
 }
 
 JobFigures figuresFor(const Book& book, Id<Plan> plan, const Selection& selection,
@@ -36,8 +43,8 @@ PriceBook pricesFor(const Book& book, Id<Plan> plan) {
 
 void reprice(JobFigures& figures, const Book& book, std::vector<StickPlan> sticks) {
     figures.sticks = std::move(sticks);
-    figures.estimate = estimate(figures.takeoff, figures.sticks, book.prices, figures.setup,
-        figures.whole.plan.floorArea);
+    figures.estimate = estimate(
+        figures.takeoff, figures.sticks, book.prices, figures.setup, figures.whole.plan.floorArea);
     figures.buy = buyList(figures.takeoff, figures.sticks, book.prices);
 }
 

@@ -19,7 +19,15 @@ struct JobFigures {
     Estimate estimate;
     BuyList buy;
 
-    bool operator==(const JobFigures&) const = default;
+    // Out of line: copying all these rows is much code in each file.
+    JobFigures();
+    JobFigures(const JobFigures&);
+    JobFigures(JobFigures&&) noexcept;
+    JobFigures& operator=(const JobFigures&);
+    JobFigures& operator=(JobFigures&&) noexcept;
+    ~JobFigures();
+
+    bool operator==(const JobFigures&) const;
 };
 
 /// The figures of an opened plan with a selection of its elevations and options.
@@ -30,8 +38,8 @@ JobFigures figuresFor(const Book& book, Id<Plan> plan, const Selection& selectio
 JobFigures figuresFor(const Book& book, Id<Plan> plan, const Selection& selection,
     const std::function<StickPlan(const StickNeed&)>& planFor);
 
-/// The shop's prices as the figures of a plan see them: with the rack as it was for the house before
-/// it took offcuts from there and put its own there.
+/// The shop's prices as the figures of a plan see them: with the rack as it was for the house
+/// before it took offcuts from there and put its own there.
 PriceBook pricesFor(const Book& book, Id<Plan> plan);
 
 /// The same figures with other stick plans: the estimate and buy list follow.

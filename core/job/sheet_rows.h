@@ -22,10 +22,17 @@ using BillRows = Tables<ExtraLine, InvoiceLine, IssuedPaper, Attachment>;
 class SheetRows : public PlanRows {
 public:
     template <class Row>
-    static constexpr bool holds = PlanRows::holds<Row> || CutRows::holds<Row>
-        || SoldRows::holds<Row> || BillRows::holds<Row>;
+    static constexpr bool holds
+        = PlanRows::holds<
+              Row> || CutRows::holds<Row> || SoldRows::holds<Row> || BillRows::holds<Row>;
 
-    SheetRows() = default;
+    // Out of line: copying all these rows is much code in each file.
+    SheetRows();
+    SheetRows(const SheetRows&);
+    SheetRows(SheetRows&&) noexcept;
+    SheetRows& operator=(const SheetRows&);
+    SheetRows& operator=(SheetRows&&) noexcept;
+    ~SheetRows();
     SheetRows(PlanRows plan)
         : PlanRows(std::move(plan)) {}
 
@@ -64,7 +71,7 @@ public:
     SoldRows& soldRows() { return m_sold; }
     BillRows& billRows() { return m_bill; }
 
-    bool operator==(const SheetRows&) const = default;
+    bool operator==(const SheetRows&) const;
 
 private:
     CutRows m_cut;

@@ -10,7 +10,7 @@ namespace {
 
 // Numbers are written as their exact decimals; a library would take them through a double.
 
-std::string quoted(std::string_view text) {
+std::string jsonString(std::string_view text) {
     constexpr std::string_view hex = "0123456789abcdef";
     std::string result = "\"";
     for (const char c : validUtf8(text)) {
@@ -28,7 +28,7 @@ std::string quoted(std::string_view text) {
 }
 
 std::string valueOf(const Cell& cell) {
-    return isJsonNumber(cell.exact) ? cell.exact : quoted(cell.text);
+    return isJsonNumber(cell.exact) ? cell.exact : jsonString(cell.text);
 }
 
 template <class Items, class Write>
@@ -52,9 +52,9 @@ std::string rowOf(const PaperTable& table, const PaperTable::Row& row) {
 std::string tableOf(const PaperTable& table) {
     const std::string rows = listOf(
         table.rows, ",\n", [&](const PaperTable::Row& row) { return rowOf(table, row); });
-    return "    {\n      \"title\": " + quoted(table.title) + ",\n      \"columns\": ["
+    return "    {\n      \"title\": " + jsonString(table.title) + ",\n      \"columns\": ["
         + listOf(
-            table.columns, ", ", [](const PaperColumn& column) { return quoted(column.title); })
+            table.columns, ", ", [](const PaperColumn& column) { return jsonString(column.title); })
         + "],\n      \"rows\": [" + (rows.empty() ? "" : '\n' + rows + "\n      ") + "]\n    }";
 }
 
@@ -64,14 +64,13 @@ std::string tablesOf(const Paper& paper) {
         if (std::optional<PaperTable> table = tableIn(block))
             tables.push_back(std::move(*table));
     }
-    const std::string text
-        = listOf(tables, ",\n", tableOf);
+    const std::string text = listOf(tables, ",\n", tableOf);
     return text.empty() ? "[]" : "[\n" + text + "\n  ]";
 }
 
 std::string totalsOf(const Paper& paper) {
     const std::string text = listOf(paper.totals, ",\n", [](const auto& total) {
-        return "    " + quoted(total.first) + ": " + valueOf(total.second);
+        return "    " + jsonString(total.first) + ": " + valueOf(total.second);
     });
     return text.empty() ? "{}" : "{\n" + text + "\n  }";
 }
@@ -90,11 +89,11 @@ std::vector<std::string> cautionsOf(const Paper& paper) {
 } // namespace
 
 std::string paperJson(const Paper& paper) {
-    std::string json = "{\n  \"paper\": " + quoted(paper.name) + ",\n  \"tables\": "
-        + tablesOf(paper) + ",\n  \"totals\": " + totalsOf(paper);
+    std::string json = "{\n  \"paper\": " + jsonString(paper.name)
+        + ",\n  \"tables\": " + tablesOf(paper) + ",\n  \"totals\": " + totalsOf(paper);
     const std::vector<std::string> cautions = cautionsOf(paper);
     if (!cautions.empty())
-        json += ",\n  \"cautions\": [" + listOf(cautions, ", ", quoted) + ']';
+        json += ",\n  \"cautions\": [" + listOf(cautions, ", ", jsonString) + ']';
     return json + "\n}\n";
 }
 

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "basics/quote.h"
+#include "basics/steady_order.h"
 #include "plan/plan_rows.h"
 
 #include <algorithm>
@@ -58,7 +59,7 @@ public:
             if (!slot.removed)
                 rows.push_back(slot.row);
         }
-        std::ranges::stable_sort(rows, {}, &Row::position);
+        sortByPosition(rows);
         return rows;
     }
 

@@ -93,6 +93,14 @@ const Row* findById(const std::vector<Row>& rows, Id<Row> id) {
 
 } // namespace
 
+WholePlan::WholePlan() = default;
+WholePlan::WholePlan(const WholePlan&) = default;
+WholePlan::WholePlan(WholePlan&&) noexcept = default;
+WholePlan& WholePlan::operator=(const WholePlan&) = default;
+WholePlan& WholePlan::operator=(WholePlan&&) noexcept = default;
+WholePlan::~WholePlan() = default;
+bool WholePlan::operator==(const WholePlan&) const = default;
+
 const Level* WholePlan::level(Id<Level> id) const {
     return findById(levels, id);
 }

@@ -31,10 +31,18 @@ struct WholePlan {
     std::vector<OtherWork> others;
     std::vector<std::string> remarks; ///< two options that change the same row, and the like
 
+    // Out of line: copying all these rows is much code in each file.
+    WholePlan();
+    WholePlan(const WholePlan&);
+    WholePlan(WholePlan&&) noexcept;
+    WholePlan& operator=(const WholePlan&);
+    WholePlan& operator=(WholePlan&&) noexcept;
+    ~WholePlan();
+
     const Level* level(Id<Level> id) const;
     const Room* room(Id<Room> id) const;
 
-    bool operator==(const WholePlan&) const = default;
+    bool operator==(const WholePlan&) const;
 };
 
 /// The whole plan for a selection. Swaps are applied to every profile the plan uses. Where two

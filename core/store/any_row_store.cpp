@@ -1,36 +1,46 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/any_row_store.h"
 
-#include "store/row_store.h"
+#include "store/table_store.h"
 
 namespace miterbook {
 
+namespace {
+
+/// Whether the file still holds the row as `before`. Errors: Fault::conflict when it does not.
+Result<void> checkHeld(TableStore& store, const AnyRow& before) {
+    auto held = emptyRow(tableName(before));
+    const auto found = store.readOne(idOf(before), dataOf(*held));
+    if (!found)
+        return found.error();
+    if (!*found || !sameContent(*held, before))
+        return changedMeanwhile(nounOf(before));
+    return {};
+}
+
+} // namespace
+
 Result<std::optional<AnyRow>> findAnyRow(
     Connection& connection, std::string_view table, std::int64_t id) {
-    Result<std::optional<AnyRow>> result = std::optional<AnyRow>();
-    forEachRowKind([&]<class Row>(RowKind<Row>) {
-        if (Describe<Row>::table != table)
-            return;
-        auto row = RowStore<Row>(connection).find(Id<Row>(id));
-        if (!row)
-            result = row.error();
-        else if (*row)
-            result = std::optional<AnyRow>(**row);
-    });
-    return result;
+    auto row = emptyRow(table);
+    if (!row)
+        return std::optional<AnyRow>();
+    const auto found = TableStore(connection, tableShape(shapeOf(*row))).readOne(id, dataOf(*row));
+    if (!found)
+        return found.error();
+    if (!*found)
+        row.reset();
+    return row;
 }
 
 Result<void> writeChange(Connection& connection, const Change& change) {
-    return std::visit(
-        [&](const auto& row) -> Result<void> {
-            using Row = std::remove_cvref_t<decltype(row)>;
-            RowStore<Row> store(connection);
-            if (!change.before)
-                return store.insert(row);
-            const Row& before = std::get<Row>(*change.before);
-            return change.after ? store.update(before, row) : store.remove(before);
-        },
-        change.row());
+    const AnyRow& row = change.row();
+    TableStore store(connection, tableShape(shapeOf(row)));
+    if (!change.before)
+        return store.insert(dataOf(row));
+    if (auto held = checkHeld(store, *change.before); !held)
+        return held;
+    return change.after ? store.update(dataOf(row), idOf(row)) : store.remove(idOf(row));
 }
 
 } // namespace miterbook

@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "job/row_json.h"
-#include "job/stored_form.h"
+#include "job/row_shape.h"
 
 #include <QVariant>
 
@@ -13,8 +12,7 @@
 
 namespace miterbook {
 
-/// What is bound for a value and what is read back. The functions that are no templates keep the
-/// templates below small: they are made for some hundred members.
+/// What is bound for a value and what is read back.
 QVariant numberCell(std::int64_t number);
 QVariant textCell(std::string_view text);
 /// NULL for none.
@@ -30,51 +28,18 @@ std::string cellText(const QVariant& cell);
 
 /// The cell of a row's member: a whole number, text, NULL for no reference and no date, and the
 /// JSON text of a list.
-template <StoredWhole T>
-QVariant toCell(const T& value) {
-    if constexpr (isId<T>)
-        return referenceCell(value.value());
-    else
-        return numberCell(WholeForm<T>::write(value));
-}
-
-template <StoredText T>
-QVariant toCell(const T& value) {
-    if constexpr (std::is_same_v<T, Date>)
-        return dateCell(TextForm<T>::write(value));
-    else
-        return textCell(TextForm<T>::write(value));
-}
-
-template <class T>
-QVariant toCell(const std::vector<T>& list) {
-    return textCell(jsonText(toJson(list)));
-}
+QVariant toCell(const ValueShape& shape, const void* value);
 
 /// Reads what toCell made; false for what no such value can be, which is damage.
-template <StoredWhole T>
-bool readCell(const QVariant& cell, T& value) {
-    const auto number = isId<T> ? cellReference(cell) : cellNumber(cell);
-    const auto read = number ? WholeForm<T>::read(*number) : std::nullopt;
-    if (read)
-        value = *read;
-    return read.has_value();
-}
-
-template <StoredText T>
-bool readCell(const QVariant& cell, T& value) {
-    if (cell.isNull() && !std::is_same_v<T, Date>)
-        return false;
-    auto read = TextForm<T>::read(cellText(cell));
-    if (read)
-        value = *std::move(read);
-    return read.has_value();
-}
+bool readCell(const QVariant& cell, const ValueShape& shape, void* value);
 
 template <class T>
-bool readCell(const QVariant& cell, std::vector<T>& list) {
-    const auto json = parseJson(cellText(cell));
-    return json && readJson(*json, list).ok();
+QVariant toCell(const T& value) {
+    return toCell(valueShape<T>, &value);
+}
+template <class T>
+bool readCell(const QVariant& cell, T& value) {
+    return readCell(cell, valueShape<T>, &value);
 }
 
 } // namespace miterbook

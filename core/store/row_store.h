@@ -3,37 +3,46 @@
 
 #include "basics/table.h"
 #include "plan/plan.h"
+#include "store/cell.h"
 #include "store/table_store.h"
-
-#include <optional>
 
 namespace miterbook {
 
-/// The rows of one kind in the book file; all of it follows from Describe<Row>. Made for every kind
-/// of AnyRow in row_store.cpp.
+/// Reads the rows of one kind from the book file. Rows are written by their shape, whatever their
+/// kind: see any_row_store.h.
 template <class Row>
 class RowStore {
 public:
-    explicit RowStore(Connection& connection);
+    explicit RowStore(Connection& connection)
+        : m_store(connection, tableShape(rowShape<Row>())) {}
 
-    Result<Table<Row>> all();
+    Result<Table<Row>> all() { return select(m_store.sql().selectAll, {}); }
     /// Rows below one plan; only for kinds that are below a plan.
-    Result<Table<Row>> ofPlan(Id<Plan> plan);
+    Result<Table<Row>> ofPlan(Id<Plan> plan) {
+        return select(m_store.sql().selectOfPlan, {numberCell(plan.value())});
+    }
     /// Those that fit a condition in SQL, with a key for each placeholder.
-    Result<Table<Row>> where(const std::string& condition, const Cells& keys);
-    /// Nothing when there is no such row.
-    Result<std::optional<Row>> find(Id<Row> id);
-    /// Errors: Fault::conflict when the id is taken.
-    Result<void> insert(const Row& row);
-    /// Errors: Fault::conflict when the row is not as `before` in the book; so with remove().
-    Result<void> update(const Row& before, const Row& after);
-    Result<void> remove(const Row& before);
+    Result<Table<Row>> where(const std::string& condition, const Cells& keys) {
+        return select(m_store.sql().select + " WHERE " + condition + " ORDER BY \"id\"", keys);
+    }
 
 private:
     Result<Table<Row>> select(const std::string& sql, const Cells& keys);
-    Result<void> checkHeld(const Row& before);
 
     TableStore m_store;
 };
+
+template <class Row>
+Result<Table<Row>> RowStore<Row>::select(const std::string& sql, const Cells& keys) {
+    Table<Row> rows;
+    Row row;
+    const auto read = m_store.read(sql, keys, &row, [&] {
+        rows.put(std::move(row));
+        row = Row();
+    });
+    if (!read)
+        return read.error();
+    return rows;
+}
 
 } // namespace miterbook

@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "job/row_shape.h"
 #include "store/connection.h"
 #include "store/row_sql.h"
 
+#include <cstdint>
 #include <functional>
-#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -15,15 +16,16 @@ namespace miterbook {
 /// One row as the file has it: a cell for each column, in the order of the columns.
 using Cells = std::vector<QVariant>;
 
-/// What a table is called and made of.
+/// A table of the book file and the rows it holds.
 struct TableShape {
-    std::string_view table;
-    std::string_view noun; ///< for sentences
-    std::vector<std::string_view> columns;
+    const RowShape* row = nullptr;
     RowSql sql;
 };
 
-/// Rows as cells in and out of one table; knows nothing of what they mean.
+/// The table of a kind of row of the book; made once for the whole run of the program.
+const TableShape& tableShape(const RowShape& row);
+
+/// Rows in and out of one table, by their shape; knows nothing of what they mean.
 class TableStore {
 public:
     /// The shape must outlive the store.
@@ -31,15 +33,18 @@ public:
         : m_connection(connection)
         , m_shape(shape) {}
 
-    /// Takes one row; what it returns ends the reading when it is an error.
-    using Take = std::function<Result<void>(const Cells&)>;
+    const RowSql& sql() const { return m_shape.sql; }
 
-    /// Runs a select of the shape's columns, binding the keys.
-    Result<void> select(const std::string& sql, const Cells& keys, const Take& take);
+    /// Runs a select of all columns, binding the keys; reads each row into `row` and calls keep(),
+    /// which leaves `row` as a new one. Errors: the sentence names a cell that cannot be read.
+    Result<void> read(
+        const std::string& sql, const Cells& keys, void* row, const std::function<void()>& keep);
+    /// Reads the row of an id; false, and `row` as it was, when there is none.
+    Result<bool> readOne(std::int64_t id, void* row);
     /// Errors: Fault::conflict when the id is taken.
-    Result<void> insert(const Cells& cells);
+    Result<void> insert(const void* row);
     /// Errors: Fault::conflict when there is no such row; so with remove().
-    Result<void> update(const Cells& cells, std::int64_t id);
+    Result<void> update(const void* row, std::int64_t id);
     Result<void> remove(std::int64_t id);
 
 private:

@@ -2,11 +2,13 @@
 #pragma once
 
 #include "desk/desk.h"
-#include "widgets/column.h"
-#include "widgets/table_spec.h"
+#include "widgets/row_steps.h"
+#include "widgets/table_rows.h"
 
 #include <QAbstractTableModel>
 
+#include <map>
+#include <memory>
 #include <vector>
 
 namespace miterbook {
@@ -19,7 +21,7 @@ struct CellWrite {
     int line = 0; ///< line of the pasted block, from 1; 0 where nothing was pasted
 };
 
-/// The side of TableModel<Row> that views see: cells and gestures, whatever the rows are.
+/// TableModel<Row> whatever the rows are: cells and gestures, as views and delegates see them.
 class TableModelBase : public QAbstractTableModel {
     Q_OBJECT
 public:
@@ -28,53 +30,95 @@ public:
 
     enum class Gesture { type, paste, clear, fill };
 
-    explicit TableModelBase(Desk& desk, QObject* parent = nullptr);
+    TableModelBase(Desk& desk, std::unique_ptr<TableRows> source, QObject* parent);
 
     Desk& desk() const { return m_desk; }
     const Book& book() const { return m_desk.book(); }
 
-    virtual QString name() const = 0;
-    virtual QString emptyHint() const = 0;
-    virtual CellKind kind(int column) const = 0;
-    virtual bool isComputed(int column) const = 0;
-    virtual bool isSummed(int column) const = 0;
-    virtual bool hasWhereFrom(int column) const = 0;
-    virtual QString title(int column) const = 0;
-    virtual QStringList choices(const QModelIndex& index) const = 0;
+    QString name() const { return m_source->name(); }
+    QString emptyHint() const { return m_source->emptyHint(); }
+    CellKind kind(int c) const { return column(c).kind; }
+    bool isComputed(int c) const { return !column(c).typed; }
+    bool isSummed(int c) const { return column(c).summed; }
+    bool hasWhereFrom(int c) const { return column(c).whereFrom; }
+    QString title(int c) const;
+    /// The title with the unit beside it: "Width, in".
+    QString titleWithUnit(int c) const;
+    QStringList choices(const QModelIndex& index) const;
     /// The exact value behind a cell, and how such a value is written.
-    virtual std::int64_t number(int row, int column) const = 0;
-    virtual QString written(std::int64_t number, int column) const = 0;
+    std::int64_t number(int row, int c) const { return m_source->number(shown(row), c); }
+    QString written(std::int64_t number, int c) const;
 
+    int realRows() const { return static_cast<int>(m_rows.size()); }
     /// The row that waits for a new one to be typed; -1 where none can be typed.
-    virtual int blankRow() const = 0;
-    virtual RowMark markOf(int row) const = 0;
+    int blankRow() const { return m_blank ? realRows() : -1; }
+    RowMark markOf(int row) const;
     /// The place of the row of a key; -1 when it is not shown.
-    virtual int rowOfKey(std::int64_t key) const = 0;
-    virtual std::int64_t keyOfRow(int row) const = 0;
+    int rowOfKey(std::int64_t key) const;
+    std::int64_t keyOfRow(int row) const { return isReal(row) ? m_keys[at(row)] : 0; }
+
+    int rowCount(const QModelIndex& parent = {}) const override;
+    int columnCount(const QModelIndex& parent = {}) const override;
+    QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+    QVariant data(const QModelIndex& index, int role) const override;
+    Qt::ItemFlags flags(const QModelIndex& index) const override;
+    bool setData(const QModelIndex& index, const QVariant& value, int role) override;
 
     /// Writes cells as one gesture: all or nothing. Cells that are computed or say the same already
     /// are passed over. False when refused; the desk has said why.
-    virtual bool writeCells(const std::vector<CellWrite>& cells, Gesture gesture) = 0;
+    bool writeCells(const std::vector<CellWrite>& cells, Gesture gesture);
     /// Removes rows as one gesture; the blank row is passed over.
-    virtual bool removeRowsAt(const std::vector<int>& rows) = 0;
+    bool removeRowsAt(const std::vector<int>& rows);
     /// Adds copies of rows as one gesture.
-    virtual bool duplicateRows(const std::vector<int>& rows) = 0;
-
-    int realRows() const;
-    /// The title with the unit beside it: "Width, in".
-    QString titleWithUnit(int column) const;
+    bool duplicateRows(const std::vector<int>& rows);
 
 public Q_SLOTS:
     /// Reads the rows again and shows what has changed. Follows Desk::changed by itself; for rows
     /// that are made of figures, connect FigureDesk::figured to it.
-    virtual void refresh() = 0;
+    void refresh();
 
 protected:
+    /// The row at a place; nullptr for the blank row.
+    const void* realRow(int row) const { return isReal(row) ? m_rows[at(row)].get() : nullptr; }
+
+private:
+    using Boxes = std::vector<RowBox>;
+    using Keys = std::vector<std::int64_t>;
+
+    static std::size_t at(int row) { return static_cast<std::size_t>(row); }
+    bool isReal(int row) const { return row >= 0 && at(row) < m_rows.size(); }
+    const ColumnFacts& column(int c) const { return m_columns[at(c)]; }
+    const void* shown(int row) const { return isReal(row) ? m_rows[at(row)].get() : m_blank.get(); }
+    bool means(int row, int c) const { return m_source->applies(shown(row), c); }
+    QString textAt(int row, int c) const { return m_source->text(shown(row), c, book()); }
+    QString whereFromAt(int row, int c) const;
+    QString rowHeader(int row) const;
+    Keys keysOf(const Boxes& rows) const;
+
+    bool isLocked(const CellWrite& cell) const;
+    /// The row that cells are typed into: a copy of the one shown, or a new one.
+    RowBox draft(int row) const;
+    bool type(void* draft, const CellWrite& cell, Gesture gesture) const;
+    /// Draws up the edit that keeps rows: "Revise window W4", or "Revise 3 rows of Windows".
+    Edit editOf(std::string_view verb, const std::vector<const void*>& rows,
+        void (TableRows::*take)(EditBuilder&, const void*));
+    /// Performs an edit of ours: new rows take the blank row's place.
+    bool performTyped(const Edit& edit);
     bool refuse(Gesture gesture, const CellWrite& cell, const Error& error) const;
-    /// Says a change of texts in rows that stay: of all rows, or of some.
+
+    void takeBlankPlace(Boxes& rows, const RowRange& range);
+    void move(Boxes rows, Keys keys, const RowSteps& steps);
+    void reorder(Boxes rows, Keys keys);
+    /// Says a change of texts in rows that stay.
     void sayChanged(int firstRow, int lastRow);
 
     Desk& m_desk;
+    std::unique_ptr<TableRows> m_source;
+    std::vector<ColumnFacts> m_columns;
+    Boxes m_rows;
+    Keys m_keys;
+    RowBox m_blank;
+    bool m_typing = false; ///< an edit of ours is under way
 };
 
 } // namespace miterbook

@@ -3,6 +3,7 @@
 
 #include "job/edit.h"
 #include "widgets/column.h"
+#include "widgets/table_rows.h"
 
 #include <functional>
 #include <span>
@@ -11,14 +12,11 @@
 
 namespace miterbook {
 
-/// What a row is to the plan that is shown: said in words and in the type, never by colour alone.
-enum class RowMark { plain, added, changed, removed };
-
 /// Everything a TableModel needs to know of its rows. Only `name`, `columns` and `rows` are needed
 /// for a table that is looked at; a table that is typed into also says how rows are made and kept.
 template <class Row>
 struct TableSpec {
-    QString name;                          ///< "Windows": accessible name, and key of its widths
+    QString name; ///< "Windows": accessible name, and key of its widths
     std::span<const Column<Row>> columns;
     std::function<std::vector<Row>()> rows; ///< from the book, in the order to be shown
     /// What makes two rows the same one; default: the row's id, or its place where it has none.

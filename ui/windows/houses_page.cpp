@@ -45,7 +45,8 @@ HousesPage::HousesPage(Desk& desk, MoneyDesk& money, QWidget* parent)
     m_panel->table().setOpensRows(true);
     m_either->addWidget(m_panel);
     m_either->addWidget(new EmptyPage(tr("No houses yet"),
-        tr("A house is a builder's plan on a lot, with its own measurements, hours and money. Enter "
+        tr("A house is a builder's plan on a lot, with its own measurements, hours and money. "
+           "Enter "
            "or bring in a plan under Plans, then start a house from it."),
         m_actions.first()));
     auto* layout = new QVBoxLayout(this);
@@ -78,7 +79,8 @@ TableSpec<HouseLine> HousesPage::spec() {
     spec.rows = [this] {
         std::vector<HouseLine> lines;
         for (const auto& [id, house] : m_desk.book().jobs.of<House>())
-            lines.push_back({house, m_figures.find(house), m_desk.book().time.total(id), m_money.of(id)});
+            lines.push_back(
+                {house, m_figures.find(house), m_desk.book().time.total(id), m_money.of(id)});
         return lines;
     };
     spec.fixedRows = true; // the page removes them with everything below them
@@ -136,7 +138,7 @@ void HousesPage::makeStageFilter() {
         }
         const HouseStage stage = Words<HouseStage>::list[static_cast<std::size_t>(index - 1)].value;
         proxy.setRowFilter(
-            [this, stage](int row) { return m_model->rows()[std::size_t(row)].house.stage == stage; });
+            [this, stage](int row) { return m_model->rowAt(row)->house.stage == stage; });
     });
 }
 
@@ -162,7 +164,8 @@ void HousesPage::removeCurrent() {
     const House* house = current();
     if (!house || !m_desk.openPlan(house->work))
         return;
-    if (ask(this, tr("Remove the house \"%1\" with everything entered for it?").arg(text(house->name)),
+    if (ask(this,
+            tr("Remove the house \"%1\" with everything entered for it?").arg(text(house->name)),
             tr("Undo brings it back."), tr("Remove")))
         m_desk.perform(removeHouse(m_desk.book(), house->id));
 }

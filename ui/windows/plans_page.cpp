@@ -46,7 +46,8 @@ constexpr Column<Plan> planColumns[] = {
     wholeColumn<&Plan::floorArea, 0, 1'000'000, Zero::hidden>(
         QT_TRANSLATE_NOOP("Column", "Floor area, sq ft")),
     Column<Plan>{.title = QT_TRANSLATE_NOOP("Column", "Houses"),
-        .kind = CellKind::number, .read = housesText},
+        .kind = CellKind::number,
+        .read = housesText},
     textColumn<&Plan::note>(QT_TRANSLATE_NOOP("Column", "Note")),
 };
 
@@ -60,7 +61,8 @@ PlansPage::PlansPage(Desk& desk, BookActions& files, QWidget* parent)
     , m_panel(new TablePanel(*m_model))
     , m_either(new QStackedWidget) {
     setAccessibleName(tr("Plans"));
-    action(tr("&New plan\u2026"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_N), &PlansPage::newPlan);
+    action(
+        tr("&New plan\u2026"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_N), &PlansPage::newPlan);
     action(tr("&Open the plan"), {}, &PlansPage::openCurrent);
     action(tr("&Start a house from it\u2026"), {}, &PlansPage::startHouse);
     action(tr("&Write it to a plan file\u2026"), {}, &PlansPage::writeCurrent);
@@ -74,7 +76,8 @@ PlansPage::PlansPage(Desk& desk, BookActions& files, QWidget* parent)
     m_panel->table().setOpensRows(true);
     m_either->addWidget(m_panel);
     m_either->addWidget(new EmptyPage(tr("No plans yet"),
-        tr("A plan is one house design of a builder, with its levels, rooms and openings. Begin one, "
+        tr("A plan is one house design of a builder, with its levels, rooms and openings. Begin "
+           "one, "
            "or bring in a plan file with Ctrl+B."),
         m_actions.first()));
     auto* layout = new QVBoxLayout(this);
@@ -162,7 +165,7 @@ void PlansPage::removeCurrent() {
 }
 
 void PlansPage::showOne() {
-    m_either->setCurrentIndex(m_model->rows().empty() ? 1 : 0);
+    m_either->setCurrentIndex(m_model->realRows() == 0 ? 1 : 0);
 }
 
 } // namespace miterbook

@@ -4,6 +4,7 @@
 #include "basics/number_text.h"
 #include "desk/desk.h"
 #include "desk/text.h"
+#include "widgets/column_text.h"
 
 #include <QComboBox>
 #include <QEvent>
@@ -15,14 +16,6 @@
 namespace miterbook {
 
 namespace {
-
-template <Worded E>
-QStringList wordsOf() {
-    QStringList all;
-    for (const auto& entry : Words<E>::list)
-        all << text(entry.text);
-    return all;
-}
 
 /// Puts text into a field unless the user is in it.
 void fill(QLineEdit* field, const std::string& value) {
@@ -161,8 +154,8 @@ bool BidSetupForm::eventFilter(QObject* watched, QEvent* event) {
 void BidSetupForm::takeText(const QPlainTextEdit* box) {
     change(tr("Revise the bid's words"), [&](BidSetup& setup) -> Result<void> {
         std::string& to = box == m_scope ? setup.scope
-            : box == m_inclusions       ? setup.inclusions
-                                        : setup.exclusions;
+            : box == m_inclusions        ? setup.inclusions
+                                         : setup.exclusions;
         to = utf8(box->toPlainText());
         return {};
     });

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "stages/plan/row_names.h"
 
+#include "basics/steady_order.h"
 #include "desk/text.h"
 #include "widgets/column_text.h"
 
@@ -21,7 +22,7 @@ std::vector<const Row*> rowsOf(const Book& book, Id<Plan> plan, Id<Variant> vari
         if (shown && !row.removed)
             rows.push_back(&row);
     }
-    std::ranges::stable_sort(rows, {}, [](const Row* row) { return row->position; });
+    sortByPosition(rows);
     return rows;
 }
 

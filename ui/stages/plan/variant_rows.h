@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "basics/steady_order.h"
 #include "job/remove_opening.h"
 #include "widgets/table_spec.h"
 
@@ -43,7 +44,7 @@ std::vector<Row> shownRows(const Table<Row>& table, Id<Variant> variant) {
             rows.back().removed = true;
         }
     }
-    std::ranges::stable_sort(rows, {}, &Row::position);
+    sortByPosition(rows);
     return rows;
 }
 
