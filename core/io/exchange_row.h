@@ -3,10 +3,11 @@
 
 #include "io/exchange_form.h"
 
-#include <algorithm>
-#include <optional>
-#include <string>
+#include <cstddef>
+#include <initializer_list>
+#include <string_view>
 #include <type_traits>
+#include <vector>
 
 namespace miterbook {
 
@@ -30,32 +31,73 @@ constexpr bool isCallers(std::string_view key) {
     return Overlaid<Row> && (key == "position" || key == "removed");
 }
 
-/// Calls fn(field) for each field that stands in an exchange text as itself.
-template <Described Row, class Fn>
-void forEachTextField(Fn&& fn) {
-    forEachField<Row>([&](const auto& field) {
-        using Member = std::remove_cvref_t<decltype(std::declval<Row&>().*field.member)>;
-        if constexpr (!impliedByPlace<Row, Member>()) {
-            if (!isCallers<Row>(field.name))
-                fn(field, ExchangeForm<Member>());
-        }
-    });
-}
+/// How values of one type stand in an exchange text; a `value` points at one.
+struct ExchangeValue {
+    Json (*write)(const void* value, const PlanRefs& refs);
+    Result<void> (*read)(const Json& json, const PlanRefs& refs, void* value);
+    bool (*same)(const void* a, const void* b);
+};
 
-/// Mark and name lead their entry.
-inline bool leads(std::string_view key) {
-    return key == "mark" || key == "name";
+/// A field that stands in an exchange text as itself.
+struct ExchangeField {
+    std::string_view name;
+    std::size_t offset = 0; ///< bytes from the start of the row
+    const ExchangeValue* value = nullptr;
+
+    const void* in(const void* row) const { return static_cast<const std::byte*>(row) + offset; }
+    void* in(void* row) const { return static_cast<std::byte*>(row) + offset; }
+};
+
+using ExchangeFields = std::vector<ExchangeField>;
+
+template <class T>
+inline constexpr ExchangeValue exchangeValue{[](const void* value, const PlanRefs& refs) -> Json {
+                                                 return ExchangeForm<T>::write(
+                                                     *static_cast<const T*>(value), refs);
+                                             },
+    [](const Json& json, const PlanRefs& refs, void* value) -> Result<void> {
+        auto read = ExchangeForm<T>::read(json, refs);
+        if (!read)
+            return read.error();
+        *static_cast<T*>(value) = std::move(read).value();
+        return {};
+    },
+    [](const void* a, const void* b) {
+        return *static_cast<const T*>(a) == *static_cast<const T*>(b);
+    }};
+
+/// Made once for the whole run of the program.
+template <Described Row>
+const ExchangeFields& exchangeFields() {
+    static const ExchangeFields fields = [] {
+        ExchangeFields made;
+        const Row sample{};
+        const auto* start = reinterpret_cast<const std::byte*>(&sample);
+        forEachField<Row>([&]<class Member>(const Field<Row, Member>& field) {
+            if constexpr (!impliedByPlace<Row, Member>()) {
+                const auto* place = reinterpret_cast<const std::byte*>(&(sample.*field.member));
+                if (!isCallers<Row>(field.name))
+                    made.push_back({field.name, static_cast<std::size_t>(place - start),
+                        &exchangeValue<Member>});
+            }
+        });
+        return made;
+    }();
+    return fields;
 }
 
 /// Adds the fields in which a row differs from `start`, mark and name first.
+void writeFields(const ExchangeFields& fields, const void* row, const void* start,
+    const PlanRefs& refs, Json& object);
+
+/// Sets the fields of a row that the object has. Keys in `others` are the caller's. Errors: a
+/// sentence that begins with the key.
+Result<void> readFields(const ExchangeFields& fields, const Json& json, const PlanRefs& refs,
+    void* row, std::initializer_list<std::string_view> others);
+
 template <Described Row>
 void writeFields(const Row& row, const Row& start, const PlanRefs& refs, Json& object) {
-    for (const bool leading : {true, false}) {
-        forEachTextField<Row>([&](const auto& field, auto form) {
-            if (leads(field.name) == leading && row.*field.member != start.*field.member)
-                object[std::string(field.name)] = form.write(row.*field.member, refs);
-        });
-    }
+    writeFields(exchangeFields<Row>(), &row, &start, refs, object);
 }
 
 /// A value as an object of the fields that are not at their default.
@@ -66,38 +108,12 @@ Json writeValue(const Row& row, const PlanRefs& refs) {
     return object;
 }
 
-/// Sets one field of a row; nothing when the row has none of that key.
-template <Described Row>
-std::optional<Result<void>> readField(
-    const std::string& key, const Json& json, const PlanRefs& refs, Row& row) {
-    std::optional<Result<void>> result;
-    forEachTextField<Row>([&](const auto& field, auto form) {
-        if (result || field.name != key)
-            return;
-        auto value = form.read(json, refs);
-        if (value)
-            row.*field.member = std::move(value).value();
-        result = value ? Result<void>() : Result<void>(value.error());
-    });
-    return result;
-}
-
-/// A row from its object: `start` with every field that the object has. Keys in `others` are the
-/// caller's. Errors: a sentence that begins with the key.
+/// A row from its object: `start` with every field that the object has, as readFields does.
 template <Described Row>
 Result<Row> readRow(const Json& json, Row start, const PlanRefs& refs,
     std::initializer_list<std::string_view> others = {}) {
-    if (!json.is_object())
-        return badInput("an entry in braces is needed.");
-    for (const auto& [key, value] : json.items()) {
-        if (std::ranges::find(others, key) != others.end())
-            continue;
-        const auto read = readField(key, value, refs, start);
-        if (!read)
-            return badInput("\"" + key + "\" means nothing here.");
-        if (!*read)
-            return Error{read->error().fault, key + ": " + read->error().sentence};
-    }
+    if (auto read = readFields(exchangeFields<Row>(), json, refs, &start, others); !read)
+        return read.error();
     return start;
 }
 
