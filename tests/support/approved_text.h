@@ -27,7 +27,7 @@ inline void expectSameAsFile(const std::string& text, const std::filesystem::pat
 
 /// Compares a text with approved/<file> beside the test.
 inline void expectApproved(const std::string& text, const std::string& file) {
-    expectSameAsFile(text, std::string(MITERBOOK_TEST_DIR) + "/approved/" + file);
+    expectSameAsFile(text, std::filesystem::path(MITERBOOK_TEST_DIR) / "approved" / file);
 }
 
 } // namespace miterbook
