@@ -384,6 +384,44 @@ TEST_F(CutPageTest, OneFaceOfADoorIsTickedByItsName) {
     }
 }
 
+TEST_F(CutPageTest, ALabelSheetIsChosenByItsSize) {
+    m_page->tabs().setCurrentIndex(5);
+    QComboBox& sheets = m_page->bench().labelSheets();
+    EXPECT_EQ(sheets.currentIndex(), 1) << "as a new book begins";
+    sheets.setFocus();
+    for (int i = 0; i < 3; ++i)
+        QTest::keyClick(&sheets, Qt::Key_Down);
+    Q_EMIT sheets.activated(sheets.currentIndex());
+    EXPECT_EQ(m_kit.book().bench().labelRows, 7);
+    EXPECT_TRUE(sheets.currentText().endsWith(u"mm, A4"_s)) << sheets.currentText().toStdString();
+    Bench own = m_kit.book().bench();
+    own.labelGap = Length::sixteenths(9);
+    ASSERT_TRUE(m_kit.desk().perform(putEdit(m_kit.book(), "Change the labels", own)));
+    EXPECT_EQ(sheets.currentIndex(), 0) << "of the shop's own size";
+    m_kit.desk().undoStack().undo();
+    m_kit.desk().undoStack().undo();
+    EXPECT_EQ(sheets.currentIndex(), 1);
+}
+
+TEST_F(CutPageTest, TwoWaysOfJoiningStandSideBySide) {
+    m_page->tabs().setCurrentIndex(5);
+    const std::vector<FigureRow>& rows = m_page->bench().joining().model()->rows();
+    ASSERT_GE(rows.size(), 2U);
+    ASSERT_EQ(rows.size() % 2, 0U) << "both ways for each casing";
+    const Bench bench = m_kit.book().bench();
+    for (std::size_t i = 0; i < rows.size(); i += 2) {
+        EXPECT_EQ(rows[i].cells[0], rows[i + 1].cells[0]);
+        EXPECT_EQ(rows[i].cells[1].text.toStdString(), bench.firstName);
+        EXPECT_EQ(rows[i + 1].cells[1].text.toStdString(), bench.secondName);
+        // Four corners: yellow glue 2 min and a biscuit 1 min each, hot melt 3/4 min [calc].
+        EXPECT_DOUBLE_EQ(*rows[i].cells[2].number, 12);
+        EXPECT_DOUBLE_EQ(*rows[i + 1].cells[2].number, 3);
+        EXPECT_GT(*rows[i].cells[4].number, *rows[i + 1].cells[4].number) << "clamps";
+        EXPECT_EQ(rows[i].cells[7].text, u"any width"_s);
+        EXPECT_EQ(rows[i + 1].cells[7].text, u"3 1/2"_s);
+    }
+}
+
 TEST_F(CutPageTest, APlanIsNotCutFor) {
     m_figures.setJob(m_kit.job());
     EXPECT_FALSE(m_page->cut().plan());
