@@ -156,4 +156,14 @@ Result<void> checkSawTest(const SawTest& test) {
         .result();
 }
 
+Result<void> checkSawSpot(const SawSpot& spot) {
+    const auto isNear = [](Length length) {
+        return length >= -longestSensible && length <= longestSensible;
+    };
+    return Checks()
+        .require(spot.level > 0, "A saw stands on a level.")
+        .require(isNear(spot.x) && isNear(spot.y), "A saw stands in its house.")
+        .result();
+}
+
 } // namespace miterbook

@@ -6,6 +6,7 @@
 #include "cut/cut_piece.h"
 #include "cut/measure.h"
 #include "cut/rack_move.h"
+#include "cut/saw_spot.h"
 #include "cut/saw_test.h"
 
 namespace miterbook {
@@ -17,5 +18,6 @@ Result<void> checkMeasure(const Measure& measure);
 Result<void> checkCutPiece(const CutPiece& piece);
 Result<void> checkRackMove(const RackMove& move);
 Result<void> checkSawTest(const SawTest& test);
+Result<void> checkSawSpot(const SawSpot& spot);
 
 } // namespace miterbook

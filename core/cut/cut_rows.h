@@ -5,11 +5,12 @@
 #include "cut/cut_piece.h"
 #include "cut/measure.h"
 #include "cut/rack_move.h"
+#include "cut/saw_spot.h"
 #include "cut/saw_test.h"
 
 namespace miterbook {
 
 /// What hangs on a house's own plan of the day at the saw.
-using CutRows = Tables<Measure, CutPiece, SawTest, RackMove>;
+using CutRows = Tables<Measure, CutPiece, SawTest, RackMove, SawSpot>;
 
 } // namespace miterbook

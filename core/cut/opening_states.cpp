@@ -15,9 +15,9 @@ UnitStates unitStates(const SawSheet& sheet) {
     return states;
 }
 
-std::map<std::int64_t, RowState> rowStates(const SawSheet& sheet) {
+OpeningStates openingStates(const SawSheet& sheet) {
     const UnitStates units = unitStates(sheet);
-    std::map<std::int64_t, RowState> rows;
+    OpeningStates rows;
     for (const auto& [key, state] : units) {
         RowState& row = rows[key.first];
         row.state = row.units == 0 ? state : std::min(row.state, state);

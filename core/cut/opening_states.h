@@ -23,7 +23,9 @@ struct RowState {
 
     bool operator==(const RowState&) const = default;
 };
-std::map<std::int64_t, RowState> rowStates(const SawSheet& sheet);
+/// By the id of the opening (or room...).
+using OpeningStates = std::map<std::int64_t, RowState>;
+OpeningStates openingStates(const SawSheet& sheet);
 
 /// "cut"; "to cut, 2 of 3 further" where openings alike are not equally far.
 std::string stateText(const RowState& state);

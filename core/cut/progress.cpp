@@ -51,6 +51,16 @@ std::optional<int> wholeNumber(std::string_view text) {
     return number;
 }
 
+/// "d1 face 2": the name, and which face of the wall; 0 where none is said.
+std::pair<std::string, int> withFace(const std::string& name) {
+    constexpr std::string_view word = " face ";
+    const std::size_t at = name.rfind(word);
+    if (at == std::string::npos)
+        return {name, 0};
+    const auto face = wholeNumber(trimmed(std::string_view(name).substr(at + word.size())));
+    return face && *face > 0 ? std::pair(name.substr(0, at), *face) : std::pair(name, 0);
+}
+
 template <class Is>
 std::vector<std::size_t> piecesThat(const SawSheet& sheet, Is is) {
     std::vector<std::size_t> found;
@@ -133,6 +143,11 @@ Result<std::vector<std::size_t>> piecesCalled(const SawSheet& sheet, std::string
     if (found.empty() && !name.empty())
         found = piecesThat(sheet,
             [&](const SheetPiece& piece) { return lowered(piece.piece.source.name) == name; });
+    if (const auto [opening, face] = withFace(name); found.empty() && face > 0)
+        found = piecesThat(sheet, [&, face = face, &opening = opening](const SheetPiece& piece) {
+            return piece.piece.ofOpening && piece.piece.key.copy == face
+                && lowered(piece.piece.source.name) == opening;
+        });
     if (found.empty())
         return Error{Fault::notFound,
             "Nothing on the saw sheet is called " + inQuotes(typed)

@@ -34,7 +34,8 @@ std::vector<std::size_t> piecesOfStick(const SawSheet& sheet, int stick);
 std::optional<PieceState> stateOf(const SawSheet& sheet, std::int64_t source, int unit);
 
 /// What the number or name somebody types means: "12" a stop, "stick 7" (or "s7") a stick, "W4" an
-/// opening or room by name. Error: a sentence when nothing on the sheet is called so.
+/// opening or room by name, "D1 face 2" one side of its wall. Error: a sentence when nothing on the
+/// sheet is called so.
 Result<std::vector<std::size_t>> piecesCalled(const SawSheet& sheet, std::string_view typed);
 
 /// What is typed from a paper: a name, and how far it is. "12" and "W4" are cut, "W4 hung" is hung.

@@ -48,4 +48,11 @@ std::optional<SawPlace> sawPlaceOn(const WholePlan& whole, Id<Level> level) {
     return best;
 }
 
+std::optional<Length> walkedFrom(const WholePlan& whole, Id<Level> level, Spot spot) {
+    const std::vector<Carry> carries = carriesOn(whole, level);
+    if (carries.empty())
+        return std::nullopt;
+    return carryingDistance(spot, carries);
+}
+
 } // namespace miterbook

@@ -22,4 +22,7 @@ struct SawPlace {
 /// nothing is drawn or placed.
 std::optional<SawPlace> sawPlaceOn(const WholePlan& whole, Id<Level> level);
 
+/// What is walked with sets and back from a spot on a level; nothing where no opening is placed.
+std::optional<Length> walkedFrom(const WholePlan& whole, Id<Level> level, Spot spot);
+
 } // namespace miterbook

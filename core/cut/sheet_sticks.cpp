@@ -143,6 +143,19 @@ int highestStick(const SawJob& job) {
     return highest;
 }
 
+/// What a stick is cut into: its stops in order, each with the ends that lean.
+using StickOrder = std::vector<std::tuple<int, bool, bool>>;
+
+StickOrder orderOf(
+    const std::vector<std::size_t>& members, const std::vector<SheetPiece>& pieces) {
+    StickOrder order;
+    for (const std::size_t at : members)
+        order.emplace_back(
+            pieces[at].stop, isSlanted(pieces[at].piece.left), isSlanted(pieces[at].piece.right));
+    std::ranges::sort(order);
+    return order;
+}
+
 /// The sticks begun, and what each kept row takes of its stick.
 class StickTaker {
 public:
@@ -205,19 +218,19 @@ std::set<Id<CutPiece>> shownRows(const std::vector<SheetPiece>& pieces) {
 /// Stick lengths of pieces that have just been given one, by number.
 static std::vector<SheetStick> numbered(std::vector<SheetPiece>& pieces, const SawJob& job,
     std::vector<std::pair<Id<Profile>, ProfilePacker::Filled>> filled) {
-    // New sticks are taken up in the order of the stops at which they are begun.
-    std::ranges::stable_sort(filled, {}, [&](const auto& entry) {
-        int first = pieces[entry.second.pieces.front()].stop;
-        for (const std::size_t at : entry.second.pieces)
-            first = std::min(first, pieces[at].stop);
-        return first;
-    });
+    // New sticks are taken up in the order of the stops at which they are begun; those cut alike
+    // follow each other, so that they are read as one range.
+    std::vector<std::pair<StickOrder, std::size_t>> order;
+    for (std::size_t i = 0; i < filled.size(); ++i)
+        order.emplace_back(orderOf(filled[i].second.pieces, pieces), i);
+    std::ranges::stable_sort(order, {}, [](const auto& entry) { return entry.first; });
     int last = highestStick(job);
     std::vector<SheetStick> sticks;
-    for (const auto& [profile, stick] : filled) {
+    for (const auto& [key, at] : order) {
+        const auto& [profile, stick] = filled[at];
         const int number = stick.number != 0 ? stick.number : ++last;
-        for (const std::size_t at : stick.pieces)
-            pieces[at].stick = number;
+        for (const std::size_t piece : stick.pieces)
+            pieces[piece].stick = number;
         sticks.push_back({number, profile, stick.length, stick.fromRack, {}, {}, {}, false});
     }
     return sticks;

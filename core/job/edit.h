@@ -16,6 +16,7 @@ using AnyRow = std::variant<Shop, Practice, Terms, Builder, Profile, Stick, Stic
     Part, Consumable, LabourRate, Factor, PiecePrice, CrewMember, Burden, HeaderName, PlanSet, Plan,
     House, BidSetup, Scenario, Variant, Swap, Level, Room, Opening, Closet, Stair, WallTreatment,
     OtherWork, SheetFile, Underlay, Dismissal, Bench, Measure, CutPiece, SawTest, RackMove,
+    SawSpot, PlanTie,
     TimeEntry, Timer, WeekApproval, PayTerms, CrewPay, PieceRate, SoldWork, SoldTask, BillingSetup,
     BillingTerms, Contract, Extra, Backcharge, IssuedPaper, SentBid, Invoice, InvoiceVoid, Payment,
     Allocation, Reminder, HouseDate, ExtraLine, InvoiceLine, Attachment>;

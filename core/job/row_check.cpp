@@ -135,6 +135,16 @@ Result<void> checkOne(const Book&, const RackMove& move) {
     return checkRackMove(move);
 }
 
+Result<void> checkOne(const Book&, const SawSpot& spot) {
+    return checkSawSpot(spot);
+}
+
+Result<void> checkOne(const Book&, const PlanTie& tie) {
+    if (tie.kind.empty() || tie.own < 0 || tie.source < 0)
+        return badInput("A tie to the builder's plan names the rows that it ties.");
+    return {};
+}
+
 Result<void> checkOne(const Book&, const TimeEntry& entry) {
     return checkEntry(entry);
 }

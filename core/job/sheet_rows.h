@@ -8,6 +8,7 @@
 #include "job/attachment.h"
 #include "job/issued_paper.h"
 #include "plan/plan_rows.h"
+#include "plan/plan_tie.h"
 
 namespace miterbook {
 
@@ -17,14 +18,16 @@ using SoldRows = Tables<SoldTask>;
 /// What hangs on a house's own plan of its extras and bills, and the papers issued on any plan.
 using BillRows = Tables<ExtraLine, InvoiceLine, IssuedPaper, Attachment>;
 
+/// How a house's rows hang together with the builder's plan.
+using TieRows = Tables<PlanTie>;
+
 /// Everything that is read when a plan is opened: the plan's own rows, and those of the day at the
-/// saw, of the bid that was won and of its bills where it is a house's.
+/// saw, of the bid that was won, of its bills and its ties where it is a house's.
 class SheetRows : public PlanRows {
 public:
     template <class Row>
-    static constexpr bool holds
-        = PlanRows::holds<
-              Row> || CutRows::holds<Row> || SoldRows::holds<Row> || BillRows::holds<Row>;
+    static constexpr bool holds = PlanRows::holds<Row> || CutRows::holds<Row>
+        || SoldRows::holds<Row> || BillRows::holds<Row> || TieRows::holds<Row>;
 
     // Out of line: copying all these rows is much code in each file.
     SheetRows();
@@ -44,6 +47,8 @@ public:
             return m_sold.of<Row>();
         else if constexpr (BillRows::holds<Row>)
             return m_bill.of<Row>();
+        else if constexpr (TieRows::holds<Row>)
+            return m_ties.of<Row>();
         else
             return PlanRows::of<Row>();
     }
@@ -55,6 +60,8 @@ public:
             return m_sold.of<Row>();
         else if constexpr (BillRows::holds<Row>)
             return m_bill.of<Row>();
+        else if constexpr (TieRows::holds<Row>)
+            return m_ties.of<Row>();
         else
             return PlanRows::of<Row>();
     }
@@ -64,12 +71,14 @@ public:
         m_cut.forEach(fn);
         m_sold.forEach(fn);
         m_bill.forEach(fn);
+        m_ties.forEach(fn);
     }
     PlanRows& planRows() { return *this; }
     CutRows& cutRows() { return m_cut; }
     const CutRows& cutRows() const { return m_cut; }
     SoldRows& soldRows() { return m_sold; }
     BillRows& billRows() { return m_bill; }
+    TieRows& tieRows() { return m_ties; }
 
     bool operator==(const SheetRows&) const;
 
@@ -77,6 +86,7 @@ private:
     CutRows m_cut;
     SoldRows m_sold;
     BillRows m_bill;
+    TieRows m_ties;
 };
 
 } // namespace miterbook

@@ -2,6 +2,7 @@
 #include "job/start_house.h"
 
 #include "basics/blank.h"
+#include "job/plan_stamp.h"
 
 #include <algorithm>
 #include <map>
@@ -10,9 +11,9 @@ namespace miterbook {
 
 namespace {
 
-/// Copies the rows of one whole plan under another, giving each a new id. Levels go first, then
-/// rooms, so that what stands in them finds its new level and room. The files of sheets are not
-/// copied: the house looks at the plan's.
+/// Copies the rows of one whole plan under another, giving each a new id and a tie to where it comes
+/// from. Levels go first, then rooms, so that what stands in them finds its new level and room. The
+/// files of sheets are not copied: the house looks at the plan's.
 class PlanCopy {
 public:
     PlanCopy(EditBuilder& edit, IdSource& ids, Id<Plan> plan)
@@ -24,7 +25,9 @@ public:
     void copy(const std::vector<Row>& rows) {
         for (Row row : rows) {
             const Id<Row> old = row.id;
+            const std::int64_t stamp = stampOf(row);
             row.id = m_ids.next<Row>();
+            tie<Row>(row.id.value(), old.value(), stamp);
             row.plan = m_plan;
             row.variant = {};
             row.replaces = {};
@@ -32,6 +35,12 @@ public:
             remember(old, row.id);
             m_edit.put(std::move(row));
         }
+    }
+
+    template <class Row>
+    void tie(std::int64_t own, std::int64_t source, std::int64_t stamp) {
+        m_edit.put(PlanTie{m_ids.next<PlanTie>(), m_plan, std::string(Describe<Row>::table), own,
+            source, stamp});
     }
 
     /// Rows that no variant changes.
@@ -166,6 +175,7 @@ Result<Edit> startHouse(const Book& book, IdSource& ids, const HouseStart& start
         edit.put(std::move(own));
     });
     PlanCopy copy(edit, ids, work.id);
+    copy.tie<Plan>(work.id.value(), start.plan.value(), stampOf(whole.plan));
     copy.copy(whole.levels);
     copy.copy(whole.rooms);
     copy.copy(whole.openings);

@@ -38,17 +38,16 @@ PaperTable benchTable(const AssemblyPlan& plan, const PriceBook& prices, LengthS
     using enum PaperColumn::Align;
     PaperTable table;
     table.title = "At the bench, in the order in which the saw completes them";
-    table.columns = {{"No.", right, 6}, {"Set", left, 22}, {"Corners", right, 11},
+    table.columns = {{"Set", left, 24}, {"Corners", right, 11},
         {"Joint", left, 18}, {"Casing", left, 22}, {lengthTitle("Longest", style), right, 14},
         {"Off the bench", right, 14}, {"Made", centre, 8}};
-    int number = 0;
     for (const AssemblySet& set : plan.bench) {
         const std::string off = set.state == PieceState::assembled ? "made"
                                                                    : minutesText(set.times.off);
         table.rows.push_back({PaperTable::Kind::plain,
-            {countCell(++number), Cell::of(oneLine(set.name)), countCell(set.corners),
-                Cell::of(jointText(set)), Cell::of(std::string(prices.profileName(set.profile))),
-                lengthCell(set.longest, style), Cell::of(off), Cell::of(mark(set))}});
+            {Cell::of(oneLine(set.name)), countCell(set.corners), Cell::of(jointText(set)),
+                Cell::of(oneLine(prices.profileName(set.profile))), lengthCell(set.longest, style),
+                Cell::of(off), Cell::of(mark(set))}});
     }
     return table;
 }

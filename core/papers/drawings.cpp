@@ -14,7 +14,7 @@ PaperTable asTable(const PaperBars& bars) {
     for (const PaperBars::Bar& bar : bars.bars) {
         std::vector<std::string> parts;
         for (const PaperBars::Part& part : bar.parts)
-            parts.push_back(part.text);
+            parts.push_back(part.of.empty() ? part.text : part.text + " " + part.of);
         table.rows.push_back({PaperTable::Kind::plain,
             {Cell::of(bar.title), Cell::of(joined(parts, " | ")), Cell::of(bar.left)}});
     }

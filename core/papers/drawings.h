@@ -11,8 +11,9 @@ struct PaperTable;
 /// Bars drawn to one scale, one below the other: sticks and what is cut from them.
 struct PaperBars {
     struct Part {
-        double length = 0;      ///< in the unit of Bar::length
-        std::string text;       ///< what is written in it
+        double length = 0; ///< in the unit of Bar::length
+        std::string text;  ///< what is written in it
+        std::string of;    ///< whose it is: after the text where there is room, else below the bar
         bool slantLeft = false; ///< the end is mitered
         bool slantRight = false;
         bool crossed = false; ///< drawn crossed out: not to be had

@@ -7,6 +7,7 @@
 #include "papers/plain_text.h"
 #include "papers/takeoff_rows.h"
 #include "papers/takeoff_tables.h"
+#include "takeoff/forgotten.h"
 
 #include <algorithm>
 #include <map>
@@ -30,9 +31,11 @@ void addTable(Paper& paper, PaperTable table) {
 }
 
 /// What should be looked at but keeps no number from being right.
-std::vector<std::string> warnings(const Takeoff& takeoff, Id<Level> level) {
+std::vector<std::string> warnings(const PaperJob& job, const Takeoff& takeoff) {
+    const Id<Level> level = job.level;
     std::vector<std::string> sentences;
-    for (const Remark& remark : takeoff.remarks) {
+    for (const Remark& remark :
+        standing(takeoff.remarks, job.book.sheet(job.plan).of<Dismissal>())) {
         const std::string sentence = oneLine(remark.sentence);
         if (remark.weight == Remark::Weight::warning && (!level || remark.source.level == level)
             && std::ranges::find(sentences, sentence) == sentences.end())
@@ -92,7 +95,7 @@ Paper takeoffPaper(const PaperJob& job, const JobFigures& figures) {
         addTable(paper, tables.runs(level));
     for (const LevelPlaces& level : levels)
         addTable(paper, tables.pieces(level));
-    addSection(paper, "Look at", Paragraph::Style::list, warnings(figures.takeoff, job.level));
+    addSection(paper, "Look at", Paragraph::Style::list, warnings(job, figures.takeoff));
     addOpeningCounts(paper, figures.whole, job.level);
     addRunningFeet(paper, places, prices);
     return paper;

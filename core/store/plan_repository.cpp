@@ -16,6 +16,8 @@ Result<SheetRows> loadPlanRows(Connection& connection, Id<Plan> plan) {
         return loaded.error();
     if (auto loaded = loadTables(connection, rows.billRows(), read); !loaded)
         return loaded.error();
+    if (auto loaded = loadTables(connection, rows.tieRows(), read); !loaded)
+        return loaded.error();
     return rows;
 }
 

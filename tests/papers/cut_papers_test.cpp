@@ -155,8 +155,8 @@ TEST(TableBelow, StandsUnderItsRowOverTheWholeWidth) {
 TEST(StickBars, AreDrawnToOneScale) {
     Paper paper;
     PaperBars bars;
-    bars.bars = {{"1", 168, {{84, "84", false, false, false}}, "0"},
-        {"2", 84, {{42, "42", false, false, false}}, "0"}};
+    bars.bars = {{"1", 168, {{84, "84", {}, false, false, false}}, "0"},
+        {"2", 84, {{42, "42", {}, false, false, false}}, "0"}};
     paper.blocks.emplace_back(bars);
     Device device;
     const PaperPainter painter(paper, *device);

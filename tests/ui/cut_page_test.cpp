@@ -203,9 +203,13 @@ TEST_F(CutPageTest, ASpoiledPieceIsToBeCutAgain) {
 }
 
 TEST_F(CutPageTest, TestCutsMoveTheSettings) {
+    const auto firstSetting = [this] {
+        m_page->tabs().setCurrentIndex(1);
+        return m_page->sheet().stops().table()->model()->index(0, 2).data().toString();
+    };
+    const QString before = firstSetting();
     m_page->tabs().setCurrentIndex(4);
     DataTable& table = m_page->check().table();
-    const QString before = m_page->sheet().stops().table()->model()->index(0, 2).data().toString();
     goTo(table, 0, u"Stop set to"_s);
     typeCell(table, u"36"_s, Qt::Key_Tab);
     goTo(table, 0, u"Piece measured"_s);
@@ -216,8 +220,8 @@ TEST_F(CutPageTest, TestCutsMoveTheSettings) {
     EXPECT_TRUE(m_page->check().result().contains(u"+1/16"_s))
         << m_page->check().result().toStdString();
     EXPECT_TRUE(m_page->check().result().contains(u"heel"_s));
-    EXPECT_NE(m_page->sheet().stops().table()->model()->index(0, 2).data().toString(), before);
     picture(4, u"cut-check"_s);
+    EXPECT_NE(firstSetting(), before);
 }
 
 TEST_F(CutPageTest, SetsAreTickedAssembledAndHung) {
@@ -330,6 +334,93 @@ TEST_F(CutPageTest, SticksAreTickedAndTheirRemaindersPutAway) {
     EXPECT_TRUE(tab.putAwayAction()->isEnabled());
 }
 
+TEST_F(CutPageTest, ATabNobodySeesIsFilledWhenItIsShown) {
+    const auto firstState = [](SheetTab& tab) {
+        return tab.stops().table()->model()->index(0, 1).data().toString();
+    };
+    m_page->tabs().setCurrentIndex(1);
+    const SheetStop first = *m_page->cut().stops().front();
+    EXPECT_EQ(firstState(m_page->sheet()), QString());
+    m_page->tabs().setCurrentIndex(3);
+    ASSERT_TRUE(m_page->cut().tick(first.pieces, PieceState::cut));
+    EXPECT_EQ(firstState(m_page->sheet()), QString()) << "nobody sees it";
+    m_page->tabs().setCurrentIndex(1);
+    EXPECT_TRUE(firstState(m_page->sheet()).contains(u"all cut"_s));
+}
+
+TEST_F(CutPageTest, ATickLeavesPriceAndSearchAsTheyAre) {
+    int figured = 0;
+    int atSaw = 0;
+    QObject::connect(&m_figures, &FigureDesk::figured, m_page, [&] { ++figured; });
+    QObject::connect(&m_figures, &FigureDesk::sawRowsChanged, m_page, [&] { ++atSaw; });
+    const JobFigures before = m_figures.figures();
+    const SheetStop first = *m_page->cut().stops().front();
+    ASSERT_TRUE(m_page->cut().tick({first.pieces.front()}, PieceState::cut));
+    EXPECT_EQ(figured, 0);
+    EXPECT_EQ(atSaw, 1);
+    EXPECT_EQ(m_figures.figures(), before);
+    EXPECT_TRUE(sheet().pieces[first.pieces.front()].isCut()) << "the sheet is reckoned anew";
+    m_kit.desk().undoStack().undo();
+    EXPECT_EQ(atSaw, 2);
+    EXPECT_FALSE(sheet().pieces[first.pieces.front()].isCut());
+}
+
+TEST_F(CutPageTest, OneFaceOfADoorIsTickedByItsName) {
+    std::string door;
+    for (const SheetPiece& piece : sheet().pieces) {
+        if (piece.piece.ofOpening && piece.piece.key.part == "head" && piece.piece.key.copy == 2)
+            door = piece.piece.source.name;
+    }
+    ASSERT_FALSE(door.empty());
+    QLineEdit& typed = m_page->sheet().typed();
+    typed.setText(QString::fromStdString(door + " face 2 assembled"));
+    QTest::keyClick(&typed, Qt::Key_Return);
+    EXPECT_TRUE(m_kit.refused().isEmpty()) << m_kit.refused().toStdString();
+    for (const SheetPiece& piece : sheet().pieces) {
+        if (piece.piece.ofOpening && piece.piece.source.name == door) {
+            EXPECT_EQ(piece.state, piece.piece.key.copy == 2 ? PieceState::assembled
+                                                             : PieceState::listed);
+        }
+    }
+}
+
+TEST_F(CutPageTest, ALabelSheetIsChosenByItsSize) {
+    m_page->tabs().setCurrentIndex(5);
+    QComboBox& sheets = m_page->bench().labelSheets();
+    EXPECT_EQ(sheets.currentIndex(), 1) << "as a new book begins";
+    sheets.setFocus();
+    for (int i = 0; i < 3; ++i)
+        QTest::keyClick(&sheets, Qt::Key_Down);
+    EXPECT_EQ(m_kit.book().bench().labelRows, 7);
+    EXPECT_TRUE(sheets.currentText().endsWith(u"mm, A4"_s)) << sheets.currentText().toStdString();
+    Bench own = m_kit.book().bench();
+    own.labelGap = Length::sixteenths(9);
+    ASSERT_TRUE(m_kit.desk().perform(putEdit(m_kit.book(), "Change the labels", own)));
+    EXPECT_EQ(sheets.currentIndex(), 0) << "of the shop's own size";
+    for (int i = 0; i < 4; ++i) // three keys and one change
+        m_kit.desk().undoStack().undo();
+    EXPECT_EQ(sheets.currentIndex(), 1);
+}
+
+TEST_F(CutPageTest, TwoWaysOfJoiningStandSideBySide) {
+    m_page->tabs().setCurrentIndex(5);
+    const std::vector<FigureRow>& rows = m_page->bench().joining().model()->rows();
+    ASSERT_GE(rows.size(), 2U);
+    ASSERT_EQ(rows.size() % 2, 0U) << "both ways for each casing";
+    const Bench bench = m_kit.book().bench();
+    for (std::size_t i = 0; i < rows.size(); i += 2) {
+        EXPECT_EQ(rows[i].cells[0], rows[i + 1].cells[0]);
+        EXPECT_EQ(rows[i].cells[1].text.toStdString(), bench.firstName);
+        EXPECT_EQ(rows[i + 1].cells[1].text.toStdString(), bench.secondName);
+        // Four corners: yellow glue 2 min and a biscuit 1 min each, hot melt 3/4 min [calc].
+        EXPECT_DOUBLE_EQ(*rows[i].cells[2].number, 12);
+        EXPECT_DOUBLE_EQ(*rows[i + 1].cells[2].number, 3);
+        EXPECT_GT(*rows[i].cells[4].number, *rows[i + 1].cells[4].number) << "clamps";
+        EXPECT_EQ(rows[i].cells[7].text, u"any width"_s);
+        EXPECT_EQ(rows[i + 1].cells[7].text, u"3 1/2"_s);
+    }
+}
+
 TEST_F(CutPageTest, APlanIsNotCutFor) {
     m_figures.setJob(m_kit.job());
     EXPECT_FALSE(m_page->cut().plan());
@@ -347,11 +438,11 @@ TEST_F(CutPageTest, EveryTabIsPainted) {
     QTableView* stops = m_page->sheet().stops().table();
     stops->setCurrentIndex(stops->model()->index(1, 0));
     EXPECT_TRUE(m_page->summary().contains(u"stop settings"_s)) << m_page->summary().toStdString();
-    EXPECT_TRUE(m_page->bench().moisture().contains(u"%"_s));
-    EXPECT_TRUE(m_page->bench().walking().contains(u"is drawn on this level yet"_s));
     const char* const names[]{"measures", "sheet", "sticks", "assembly", "check", "bench"};
     for (int tab = 0; tab < 6; ++tab)
         picture(tab, u"cut-"_s + QString::fromLatin1(names[tab]));
+    EXPECT_TRUE(m_page->bench().moisture().contains(u"%"_s));
+    EXPECT_TRUE(m_page->bench().walking().contains(u"is drawn on this level yet"_s));
 }
 
 } // namespace

@@ -2,6 +2,7 @@
 #include "desk/figure_desk.h"
 
 #include "desk/desk.h"
+#include "job/figure_changes.h"
 
 #include <QCoreApplication>
 #include <QPointer>
@@ -12,7 +13,7 @@ namespace miterbook {
 FigureDesk::FigureDesk(Desk& desk, QObject* parent)
     : QObject(parent)
     , m_desk(desk) {
-    connect(&desk, &Desk::changed, this, [this] { recompute(); });
+    connect(&desk, &Desk::changed, this, &FigureDesk::takeIn);
 }
 
 FigureDesk::~FigureDesk() {
@@ -24,6 +25,14 @@ void FigureDesk::setJob(const JobRef& job) {
         return;
     m_job = job;
     recompute();
+}
+
+/// A tick at the saw leaves price and order as they are, and the search for them goes on.
+void FigureDesk::takeIn(const std::vector<Change>& changes) {
+    if (alterFigures(changes))
+        recompute();
+    else
+        Q_EMIT sawRowsChanged();
 }
 
 StickPlan FigureDesk::planFor(const StickNeed& need) {

@@ -1,14 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "desk/job_ref.h"
 #include "bid/stick_memory.h"
+#include "desk/job_ref.h"
+#include "job/edit.h"
 #include "job/figures.h"
 
 #include <QObject>
 
 #include <atomic>
 #include <memory>
+#include <vector>
 
 namespace miterbook {
 
@@ -39,8 +41,11 @@ Q_SIGNALS:
     /// New figures, or another state of the search; emitted at once after a change, and again with
     /// each stick plan that has settled.
     void figured();
+    /// Only what is measured, ticked or tested at the saw has changed; the figures are as they were.
+    void sawRowsChanged();
 
 private:
+    void takeIn(const std::vector<Change>& changes);
     StickPlan planFor(const StickNeed& need);
     void recompute();
     void endSearch();

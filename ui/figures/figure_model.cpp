@@ -26,15 +26,18 @@ void FigureModel::fit(std::size_t count) {
     }
 }
 
-void FigureModel::setRows(std::vector<FigureRow> rows) {
+std::vector<int> FigureModel::setRows(std::vector<FigureRow> rows) {
+    std::vector<int> changed;
     fit(rows.size());
     for (std::size_t i = 0; i < rows.size(); ++i) {
         if (m_rows[i] == rows[i])
             continue;
         m_rows[i] = std::move(rows[i]);
         const int row = static_cast<int>(i);
+        changed.push_back(row);
         Q_EMIT dataChanged(index(row, 0), index(row, columnCount() - 1));
     }
+    return changed;
 }
 
 int FigureModel::rowCount(const QModelIndex& parent) const {

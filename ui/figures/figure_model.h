@@ -36,7 +36,8 @@ public:
 
     explicit FigureModel(QStringList titles, QObject* parent = nullptr);
 
-    void setRows(std::vector<FigureRow> rows);
+    /// Returns the places of the rows that differ from what stood there.
+    std::vector<int> setRows(std::vector<FigureRow> rows);
     const std::vector<FigureRow>& rows() const { return m_rows; }
     /// Whether a column holds numbers: its title is set to the right like them.
     bool isNumeric(int column) const;

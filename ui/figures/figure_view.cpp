@@ -17,6 +17,13 @@
 
 namespace miterbook {
 
+namespace {
+
+/// With more rows changed than these, columns are fitted anew to all that is seen.
+constexpr std::size_t fewRows = 16;
+
+} // namespace
+
 FigureView::FigureView(const QString& name, const QStringList& titles, QWidget* parent)
     : QWidget(parent)
     , m_model(new FigureModel(titles, this))
@@ -77,13 +84,15 @@ void FigureView::buildTable(const QString& name) {
 }
 
 void FigureView::setRows(std::vector<FigureRow> rows) {
-    m_model->setRows(std::move(rows));
+    const std::vector<int> changed = m_model->setRows(std::move(rows));
     if (m_model->rows().empty())
         return;
-    if (isVisible() || !m_fitted)
+    if (!isVisible() && m_fitted)
+        m_widenWhenShown = m_widenWhenShown || !changed.empty();
+    else if (!m_fitted || changed.size() > fewRows)
         widenColumns();
     else
-        m_widenWhenShown = true;
+        widenFor(changed);
 }
 
 void FigureView::showEvent(QShowEvent* event) {
@@ -107,6 +116,24 @@ void FigureView::widenColumns() {
             header->resizeSection(column, before);
     }
     m_fitted = true;
+    m_widening = false;
+}
+
+/// The same for a few rows: measuring every cell that is seen takes longer than painting them.
+void FigureView::widenFor(const std::vector<int>& rows) {
+    if (m_ownWidths)
+        return;
+    QHeaderView* header = m_table->horizontalHeader();
+    const int columns = m_model->columnCount() - (header->stretchLastSection() ? 1 : 0);
+    m_widening = true;
+    for (const int row : rows) {
+        for (int column = 0; column < columns; ++column) {
+            const QModelIndex index = m_proxy->mapFromSource(m_model->index(row, column));
+            const int wanted = index.isValid() ? m_table->sizeHintForIndex(index).width() : 0;
+            if (wanted > header->sectionSize(column))
+                header->resizeSection(column, wanted);
+        }
+    }
     m_widening = false;
 }
 

@@ -30,6 +30,7 @@ protected:
 private:
     void buildTable(const QString& name);
     void widenColumns();
+    void widenFor(const std::vector<int>& rows);
     void showFrom();
     void copySelection() const;
 

@@ -5,6 +5,8 @@
 #include "printing/printable_text.h"
 
 #include <algorithm>
+#include <utility>
+#include <vector>
 
 namespace miterbook {
 
@@ -34,17 +36,24 @@ public:
             at += part.length * m_scale;
         }
         m_block.height += m_height;
+        notes();
         return std::move(m_block);
     }
 
 private:
     void head() {
         const QString left = printable("left " + m_bar.left);
+        const double leftWidth = m_fonts.width(TextRole::body, left);
         const double ascent = m_fonts.ascent(TextRole::bold);
-        m_block.marks.emplace_back(TextMark{TextRole::body,
-            {m_width - m_fonts.width(TextRole::body, left), m_fonts.ascent(TextRole::body)}, left});
-        m_block.marks.emplace_back(TextMark{TextRole::bold, {0, ascent}, printable(m_bar.title)});
-        m_block.height = m_fonts.lineHeight(TextRole::bold);
+        m_block.marks.emplace_back(TextMark{
+            TextRole::body, {m_width - leftWidth, m_fonts.ascent(TextRole::body)}, left});
+        const double room = m_width - leftWidth - m_fonts.points(8);
+        for (const QString& line :
+            m_fonts.wrap(TextRole::bold, printable(m_bar.title), room)) {
+            m_block.marks.emplace_back(
+                TextMark{TextRole::bold, {0, m_block.height + ascent}, line});
+            m_block.height += m_fonts.lineHeight(TextRole::bold);
+        }
     }
 
     void line(QPointF from, QPointF to, double points) {
@@ -69,16 +78,19 @@ private:
         line({to, m_height}, {right, 0}, 0.8);
         if (part.crossed)
             line({left, 0}, {to, m_height}, 0.5);
-        write(part.text, left, right);
+        write(part, left, right);
     }
 
-    void write(const std::string& text, double from, double to) {
+    /// The text, and whose it is where there is room for that; else that comes below the bar.
+    void write(const PaperBars::Part& part, double from, double to) {
         const double room = to - from - m_fonts.points(3);
-        const QString whole = printable(text);
-        if (room < m_fonts.width(TextRole::small, QStringLiteral("00")))
-            return;
-        QStringList lines = m_fonts.wrap(TextRole::small, whole, room);
-        lines = lines.mid(0, linesInPart);
+        const QString text = printable(part.text);
+        QStringList lines = linesIn(
+            part.of.empty() ? text : text + QLatin1Char(' ') + printable(part.of), room);
+        if (lines.isEmpty()) {
+            m_below.emplace_back(text, printable(part.of));
+            lines = linesIn(text, room);
+        }
         double baseline = m_top + m_fonts.points(2) + m_fonts.ascent(TextRole::small);
         for (const QString& each : lines) {
             const double spare = room - m_fonts.width(TextRole::small, each);
@@ -88,12 +100,38 @@ private:
         }
     }
 
+    /// A text in the lines that a part has; none where it does not fit or a word would be broken.
+    QStringList linesIn(const QString& text, double room) const {
+        for (const QString& word : text.split(QLatin1Char(' '))) {
+            if (m_fonts.width(TextRole::small, word) > room)
+                return {};
+        }
+        const QStringList lines = m_fonts.wrap(TextRole::small, text, room);
+        return lines.size() > linesInPart ? QStringList() : lines;
+    }
+
+    void notes() {
+        QStringList texts;
+        for (const auto& [text, of] : m_below)
+            texts << (of.isEmpty() ? text : text + QStringLiteral(": ") + of);
+        texts.removeDuplicates();
+        if (texts.isEmpty())
+            return;
+        m_block.height += m_fonts.points(2);
+        for (const QString& line : m_fonts.wrap(TextRole::small, texts.join(u"; "), m_width)) {
+            const double baseline = m_block.height + m_fonts.ascent(TextRole::small);
+            m_block.marks.emplace_back(TextMark{TextRole::small, {0, baseline}, line});
+            m_block.height += m_fonts.lineHeight(TextRole::small);
+        }
+    }
+
     const PaperBars::Bar& m_bar;
     const PaperFonts& m_fonts;
     double m_width;
     double m_scale; ///< dots for one unit of length
     double m_height;
     double m_top = 0;
+    std::vector<std::pair<QString, QString>> m_below; ///< what found no room inside, and whose it is
     SetBlock m_block;
 };
 

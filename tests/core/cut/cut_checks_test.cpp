@@ -72,3 +72,13 @@ TEST(CutChecks, RefusePiecesAndTestsThatCannotBe) {
     test.corner = Angle::degrees(30);
     EXPECT_FALSE(checkSawTest(test).ok());
 }
+
+TEST(CutChecks, RefuseASawOutOfItsHouse) {
+    SawSpot spot;
+    EXPECT_FALSE(checkSawSpot(spot).ok()) << "it stands on no level";
+    spot.level = 41;
+    spot.x = -Length::feet(20); // left of where drawing began
+    EXPECT_TRUE(checkSawSpot(spot).ok());
+    spot.y = Length::feet(301);
+    EXPECT_FALSE(checkSawSpot(spot).ok());
+}

@@ -13,7 +13,7 @@ TEST(OpeningStates, AreThoseOfTheLeastPiece) {
     pair.count = 2;
     const std::int64_t id = pair.id.value();
     house.buy();
-    const auto row = [&] { return rowStates(house.sheet()).at(id); };
+    const auto row = [&] { return openingStates(house.sheet()).at(id); };
     EXPECT_EQ(row(), (RowState{PieceState::listed, 2, 0}));
     EXPECT_EQ(stateText(row()), "to cut");
     house.tick(piecesOf(house.sheet(), id, 2));

@@ -27,6 +27,12 @@ TEST(Progress, KnowsPiecesByNumberAndName) {
     EXPECT_EQ(piecesCalled(sheet, "S2")->size(), sheet.stick(2)->pieces.size());
     EXPECT_EQ(piecesCalled(sheet, "w4")->size(), 4U);
     EXPECT_EQ(piecesCalled(sheet, "D1")->size(), 6U);
+    const auto second = piecesCalled(sheet, "d1 Face 2");
+    ASSERT_EQ(second->size(), 3U);
+    for (const std::size_t at : *second)
+        EXPECT_EQ(sheet.pieces[at].piece.key.copy, 2);
+    for (const char* none : {"D1 face 3", "D1 face", "D1 face x", "D1 face 0", "face 1"})
+        EXPECT_FALSE(piecesCalled(sheet, none).ok()) << none;
     EXPECT_THAT(piecesCalled(sheet, "99").error().sentence, testing::HasSubstr("\"99\""));
     EXPECT_FALSE(piecesCalled(sheet, "").ok());
 }

@@ -4,6 +4,8 @@
 
 #include <gtest/gtest.h>
 
+#include <cmath>
+
 namespace miterbook {
 namespace {
 
@@ -53,6 +55,21 @@ TEST(SawPlace, IsNotInAClosetOrBath) {
     whole.rooms = {square(1, 0, RoomUse::room), square(2, 11, RoomUse::bath)};
     whole.openings = {windowIn(2, 1, 3), windowIn(2, 1, 7)};
     EXPECT_EQ(sawPlaceOn(whole, Id<Level>(1))->room, Id<Room>(1));
+}
+
+TEST(SawPlace, IsNeverBeatenByASpotThatSomebodyChose) {
+    WholePlan whole;
+    whole.rooms = {square(1, 0, RoomUse::room), square(2, 11, RoomUse::room)};
+    const Spot corner{Length::feet(1), Length::feet(9)};
+    EXPECT_FALSE(walkedFrom(whole, Id<Level>(1), corner)) << "nothing is carried yet";
+    whole.openings = {windowIn(1, 1, 5), windowIn(2, 3, 5)};
+    whole.openings[0].sidesCased = 2;
+    const auto walked = walkedFrom(whole, Id<Level>(1), corner);
+    ASSERT_TRUE(walked);
+    // Two sets to (5, 0) and one to (16, 10), there and back [calc].
+    EXPECT_NEAR(walked->toFeet(), 4 * std::hypot(4, 9) + 2 * std::hypot(15, 1), 1e-6);
+    EXPECT_GE(*walked, sawPlaceOn(whole, Id<Level>(1))->walked);
+    EXPECT_FALSE(walkedFrom(whole, Id<Level>(2), corner)) << "another level";
 }
 
 } // namespace

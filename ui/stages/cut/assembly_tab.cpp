@@ -8,6 +8,7 @@
 #include "stages/cut/row_choice.h"
 #include "stages/cut/stop_rows.h"
 #include "widgets/plain_text.h"
+#include "widgets/seen_refresh.h"
 
 #include <QAction>
 #include <QHBoxLayout>
@@ -51,8 +52,8 @@ AssemblyTab::AssemblyTab(CutDesk& cut, QWidget* parent)
     auto* layout = new QVBoxLayout(this);
     layout->addLayout(top);
     layout->addWidget(m_sets, 1);
-    connect(&cut, &CutDesk::reckoned, this, &AssemblyTab::refresh);
-    refresh();
+    auto* seen = new SeenRefresh(this, [this] { refresh(); });
+    connect(&cut, &CutDesk::reckoned, seen, &SeenRefresh::want);
 }
 
 void AssemblyTab::tick(PieceState state) {

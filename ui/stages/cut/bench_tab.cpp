@@ -2,21 +2,27 @@
 #include "stages/cut/bench_tab.h"
 
 #include "cut/cut_checks.h"
+#include "cut/label_sheets.h"
 #include "cut/saw_place.h"
 #include "desk/desk.h"
 #include "figures/figure_cells.h"
 #include "figures/figure_view.h"
+#include "job/saw_spot_edit.h"
 #include "stages/cut/bench_columns.h"
 #include "stages/cut/cut_desk.h"
 #include "widgets/plain_text.h"
 #include "widgets/record_form.h"
+#include "widgets/seen_refresh.h"
 #include "widgets/table_model.h"
 
+#include <QComboBox>
+#include <QHBoxLayout>
 #include <QLabel>
 #include <QScrollArea>
 #include <QSplitter>
 #include <QVBoxLayout>
 
+#include <algorithm>
 #include <cmath>
 
 namespace miterbook {
@@ -53,7 +59,9 @@ FigureRow joiningRow(const CutDesk& cut, const Profile& profile, JoiningChoice c
         moneyCell(cents(cost.cents)), countCell(cost.clamps),
         {QString::number(cost.setsPerHour, 'f', 1), cost.setsPerHour},
         wordCell(cost.fastened ? "yes" : "no"),
-        lengthCell(way.fastenerOver, cut.book().prices.shop().lengths())};
+        way.fastenerOver > Length()
+            ? lengthCell(way.fastenerOver, cut.book().prices.shop().lengths())
+            : FigureCell{QObject::tr("any width"), std::nullopt}};
     row.from = QObject::tr(
         "A set of four corners: minutes of hands at the crew's %1 an hour, and "
         "goods. Clamps that would never keep the bench waiting; sets an hour with "
@@ -78,6 +86,23 @@ std::vector<FigureRow> joiningRows(const CutDesk& cut) {
     return rows;
 }
 
+/// What is walked on a level; empty where nothing is drawn.
+QString walkingOn(const CutDesk& cut, const Level& level) {
+    const auto best = sawPlaceOn(cut.whole(), level.id);
+    const Room* room = best ? cut.whole().room(best->room) : nullptr;
+    if (!room)
+        return {};
+    QString said = QObject::tr("%1: best in %2, from where sets are carried %3 ft.")
+                       .arg(text(level.name), text(room->name), text(formatFeet(best->walked, 0)));
+    const SawSpot* put = sawSpotOn(cut.book(), cut.plan(), level.id);
+    const auto walked = put ? walkedFrom(cut.whole(), level.id, {put->x, put->y}) : std::nullopt;
+    if (walked)
+        said += QObject::tr(" Where the saw stands it is %1 ft, %2 more.")
+                    .arg(text(formatFeet(*walked, 0)),
+                        text(formatFeet(std::max(*walked - best->walked, Length()), 0)));
+    return said;
+}
+
 } // namespace
 
 BenchTab::BenchTab(CutDesk& cut, QWidget* parent)
@@ -86,6 +111,7 @@ BenchTab::BenchTab(CutDesk& cut, QWidget* parent)
     , m_joining(new FigureView(tr("Ways of joining"),
           {tr("Casing"), tr("Way"), tr("A set takes"), tr("It costs"), tr("Clamps"),
               tr("Sets an hour"), tr("Biscuits"), tr("Needed over")}))
+    , m_sheets(new QComboBox)
     , m_moisture(plainLabel({}))
     , m_walking(plainLabel({})) {
     auto* area = new QScrollArea;
@@ -93,6 +119,11 @@ BenchTab::BenchTab(CutDesk& cut, QWidget* parent)
     area->setWidgetResizable(true);
     area->setWidget(new RecordForm(*benchModel(cut, area)));
     area->widget()->setAccessibleName(tr("Saw and bench settings"));
+    auto* settings = new QWidget;
+    auto* left = new QVBoxLayout(settings);
+    left->setContentsMargins(0, 0, 0, 0);
+    left->addWidget(area, 1);
+    left->addLayout(labelSheetLine());
     auto* told = new QWidget;
     auto* right = new QVBoxLayout(told);
     right->addWidget(headLabel(tr("Two ways of joining")));
@@ -105,13 +136,13 @@ BenchTab::BenchTab(CutDesk& cut, QWidget* parent)
     m_walking->setWordWrap(true);
     right->addWidget(m_walking);
     auto* split = new QSplitter;
-    split->addWidget(area);
+    split->addWidget(settings);
     split->addWidget(told);
     split->setStretchFactor(1, 1);
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(split);
-    connect(&cut, &CutDesk::reckoned, this, &BenchTab::refresh);
-    refresh();
+    auto* seen = new SeenRefresh(this, [this] { refresh(); });
+    connect(&cut, &CutDesk::reckoned, seen, &SeenRefresh::want);
 }
 
 QString BenchTab::moisture() const {
@@ -122,23 +153,60 @@ QString BenchTab::walking() const {
     return m_walking->text();
 }
 
+/// Sheets of labels as they are sold; another size is typed into the settings above.
+QHBoxLayout* BenchTab::labelSheetLine() {
+    m_sheets->setAccessibleName(tr("Label sheet"));
+    m_sheets->addItem(tr("of your own size"));
+    for (const LabelSheet& sheet : commonLabelSheets())
+        m_sheets->addItem(text(labelSheetName(sheet)));
+    connect(m_sheets, &QComboBox::activated, this, &BenchTab::takeLabelSheet);
+    auto* name = new QLabel(tr("&Label sheet"));
+    name->setBuddy(m_sheets);
+    auto* line = new QHBoxLayout;
+    line->addWidget(name);
+    line->addWidget(m_sheets, 1);
+    return line;
+}
+
+void BenchTab::showLabelSheet() {
+    const auto sheets = commonLabelSheets();
+    const auto at = std::ranges::find_if(sheets,
+        [&](const LabelSheet& sheet) { return printsOn(m_cut.book().bench(), sheet); });
+    m_sheets->setCurrentIndex(at == sheets.end() ? 0 : static_cast<int>(at - sheets.begin()) + 1);
+}
+
+void BenchTab::takeLabelSheet(int choice) {
+    if (choice <= 0)
+        return showLabelSheet();
+    Bench bench = withLabelSheet(
+        m_cut.book().bench(), commonLabelSheets()[static_cast<std::size_t>(choice - 1)]);
+    bench.id = Id<Bench>(1);
+    m_cut.desk().perform(putEdit(m_cut.book(), "Choose a label sheet", std::move(bench)));
+}
+
 void BenchTab::refresh() {
+    showLabelSheet();
     m_joining->setRows(joiningRows(m_cut));
     sayMoisture();
     sayWalking();
 }
 
-/// The best spot for the saw, which the drawing of the plan shows as well.
+/// Best and chosen spot of each level shown; the drawing of the plan shows both as well.
 void BenchTab::sayWalking() {
-    const WholePlan& whole = m_cut.whole();
-    const auto saw = sawPlaceOn(whole, m_cut.level());
-    const Room* room = saw ? whole.room(saw->room) : nullptr;
-    m_walking->setText(room
-            ? tr("The saw stands best in %1: from there sets are carried %2 ft to their openings "
-                 "and back. The drawing of the plan shows the spot.")
-                  .arg(text(room->name), text(formatFeet(saw->walked, 0)))
-            : tr("No room with openings in its walls is drawn on this level yet, so how far sets "
-                 "are carried cannot be told."));
+    QStringList lines;
+    for (const Level& level : m_cut.whole().levels) {
+        if (m_cut.level() && level.id != m_cut.level())
+            continue;
+        if (const QString line = walkingOn(m_cut, level); !line.isEmpty())
+            lines << line;
+    }
+    if (lines.isEmpty())
+        lines << tr("No room with openings in its walls is drawn on this level yet, so how far "
+                    "sets are carried cannot be told.");
+    else
+        lines << tr("Feet there and back, one way for each set. On the drawing of the plan, M puts "
+                    "saw and bench where you click.");
+    m_walking->setText(lines.join(QLatin1Char('\n')));
 }
 
 void BenchTab::sayMoisture() {

@@ -3,6 +3,8 @@
 
 #include <QWidget>
 
+class QComboBox;
+class QHBoxLayout;
 class QLabel;
 
 namespace miterbook {
@@ -20,14 +22,19 @@ public:
     QString moisture() const;
     QString walking() const;
     FigureView& joining() const { return *m_joining; }
+    QComboBox& labelSheets() const { return *m_sheets; }
 
 private:
+    QHBoxLayout* labelSheetLine();
+    void showLabelSheet();
+    void takeLabelSheet(int choice);
     void refresh();
     void sayMoisture();
     void sayWalking();
 
     CutDesk& m_cut;
     FigureView* m_joining;
+    QComboBox* m_sheets;
     QLabel* m_moisture;
     QLabel* m_walking;
 };

@@ -11,8 +11,8 @@ CutDesk::CutDesk(Desk& desk, FigureDesk& figures, QObject* parent)
     : QObject(parent)
     , m_desk(desk)
     , m_figures(figures) {
-    connect(&figures, &FigureDesk::figured, this, &CutDesk::reckon);
-    reckon();
+    connect(&figures, &FigureDesk::figured, this, &CutDesk::forget);
+    connect(&figures, &FigureDesk::sawRowsChanged, this, &CutDesk::forget);
 }
 
 const Book& CutDesk::book() const {
@@ -27,39 +27,51 @@ Id<Plan> CutDesk::plan() const {
     return m_figures.job().house ? m_figures.job().plan : Id<Plan>();
 }
 
+Id<Level> CutDesk::level() const {
+    return whole().level(m_level) ? m_level : Id<Level>();
+}
+
 void CutDesk::setLevel(Id<Level> level) {
     if (level == m_level)
         return;
     m_level = level;
-    assemble();
+    m_assembly.reset();
     Q_EMIT reckoned();
 }
 
-void CutDesk::reckon() {
-    if (m_level && !whole().level(m_level))
-        m_level = {};
-    m_cut = plan() ? cutFiguresFor(book(), m_figures.figures()) : CutFigures();
-    assemble();
+void CutDesk::forget() {
+    m_cut.reset();
+    m_assembly.reset();
     Q_EMIT reckoned();
 }
 
-void CutDesk::assemble() {
-    m_assembly = assemblyPlan(m_cut.sheet, m_level, book().bench(), book().prices);
+const CutFigures& CutDesk::figures() const {
+    if (!m_cut)
+        m_cut = plan() ? cutFiguresFor(book(), m_figures.figures()) : CutFigures();
+    return *m_cut;
+}
+
+const AssemblyPlan& CutDesk::assembly() const {
+    if (!m_assembly)
+        m_assembly = assemblyPlan(figures().sheet, level(), book().bench(), book().prices);
+    return *m_assembly;
 }
 
 std::vector<const OpeningUnit*> CutDesk::units() const {
+    const Id<Level> shown = level();
     std::vector<const OpeningUnit*> units;
-    for (const OpeningUnit& unit : m_cut.units) {
-        if (!m_level || unit.opening.level == m_level)
+    for (const OpeningUnit& unit : figures().units) {
+        if (!shown || unit.opening.level == shown)
             units.push_back(&unit);
     }
     return units;
 }
 
 std::vector<const SheetStop*> CutDesk::stops() const {
+    const Id<Level> shown = level();
     std::vector<const SheetStop*> stops;
-    for (const SheetStop& stop : m_cut.sheet.stops) {
-        if (!m_level || stop.level == m_level)
+    for (const SheetStop& stop : figures().sheet.stops) {
+        if (!shown || stop.level == shown)
             stops.push_back(&stop);
     }
     return stops;
@@ -68,7 +80,7 @@ std::vector<const SheetStop*> CutDesk::stops() const {
 bool CutDesk::tick(const std::vector<std::size_t>& pieces, PieceState state) {
     if (pieces.empty() || !plan())
         return false;
-    return m_desk.perform(tickEdit(book(), m_desk.ids(), plan(), m_cut.sheet, pieces, state));
+    return m_desk.perform(tickEdit(book(), m_desk.ids(), plan(), figures().sheet, pieces, state));
 }
 
 } // namespace miterbook

@@ -6,13 +6,16 @@
 
 #include <QObject>
 
+#include <optional>
+#include <vector>
+
 namespace miterbook {
 
 class Desk;
 class FigureDesk;
 
 /// What the page of the saw shows, kept up with the book: the sheet, and one level of it where one
-/// is chosen.
+/// is chosen. It is reckoned when somebody asks for it, once after each change.
 class CutDesk final : public QObject {
     Q_OBJECT
 public:
@@ -23,9 +26,9 @@ public:
     const WholePlan& whole() const;
     /// The house's own plan; none where the job is a builder's plan, which nobody cuts for.
     Id<Plan> plan() const;
-    const CutFigures& figures() const { return m_cut; }
-    const AssemblyPlan& assembly() const { return m_assembly; }
-    Id<Level> level() const { return m_level; }
+    const CutFigures& figures() const;
+    const AssemblyPlan& assembly() const;
+    Id<Level> level() const;
     void setLevel(Id<Level> level);
     /// Openings of the level.
     std::vector<const OpeningUnit*> units() const;
@@ -36,17 +39,17 @@ public:
     bool tick(const std::vector<std::size_t>& pieces, PieceState state);
 
 Q_SIGNALS:
+    /// What is shown has changed.
     void reckoned();
 
 private:
-    void reckon();
-    void assemble();
+    void forget();
 
     Desk& m_desk;
     FigureDesk& m_figures;
     Id<Level> m_level;
-    CutFigures m_cut;
-    AssemblyPlan m_assembly;
+    mutable std::optional<CutFigures> m_cut;
+    mutable std::optional<AssemblyPlan> m_assembly;
 };
 
 } // namespace miterbook

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "stages/cut/cut_page.h"
 
+#include "cut/progress.h"
 #include "desk/text.h"
 #include "stages/cut/assembly_tab.h"
 #include "stages/cut/bench_tab.h"
@@ -11,6 +12,7 @@
 #include "stages/cut/sticks_tab.h"
 #include "widgets/empty_page.h"
 #include "widgets/plain_text.h"
+#include "widgets/seen_refresh.h"
 
 #include <QAction>
 #include <QComboBox>
@@ -54,8 +56,8 @@ CutPage::CutPage(Desk& desk, FigureDesk& figures, QWidget* parent)
         tr("Start a house from this plan: it is measured, cut and assembled by itself."), nullptr));
     connect(m_level, &QComboBox::activated, this,
         [this] { m_cut->setLevel(Id<Level>(m_level->currentData().toLongLong())); });
-    connect(m_cut, &CutDesk::reckoned, this, &CutPage::refresh);
-    refresh();
+    auto* seen = new SeenRefresh(this, [this] { refresh(); });
+    connect(m_cut, &CutDesk::reckoned, seen, &SeenRefresh::want);
 }
 
 void CutPage::addTabs() {
@@ -122,8 +124,9 @@ QString CutPage::nextStep() const {
         open += piece.isCut() ? 0 : 1;
     if (open > 0)
         return counted(open, tr("cut the last piece"), tr("cut %1 pieces"));
-    return m_sticks->putAwayAction()->isEnabled() ? tr("put remainders in the rack (Sticks)")
-                                                  : QString();
+    const Length keep = m_cut->book().prices.practice().keepOffcut;
+    return dropsOf(m_cut->figures().sheet, keep).empty() ? QString()
+                                                         : tr("put remainders in the rack (Sticks)");
 }
 
 } // namespace miterbook

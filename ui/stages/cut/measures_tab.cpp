@@ -7,9 +7,9 @@
 #include "io/measures.h"
 #include "stages/cut/cut_desk.h"
 #include "stages/cut/cut_edits.h"
-#include "stages/cut/measure_rows.h"
 #include "widgets/data_table.h"
 #include "widgets/plain_text.h"
+#include "widgets/seen_refresh.h"
 #include "widgets/table_model.h"
 #include "widgets/table_panel.h"
 
@@ -21,6 +21,7 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <functional>
 
 namespace miterbook {
 
@@ -46,11 +47,13 @@ void storeMeasure(EditBuilder& edit, CutDesk& cut, const MeasureRow& row) {
     edit.put(std::move(measure));
 }
 
-TableModelBase* measureModel(CutDesk& cut, QObject* parent) {
+using ReadRows = std::function<std::vector<MeasureRow>()>;
+
+TableModelBase* measureModel(CutDesk& cut, ReadRows rows, QObject* parent) {
     TableSpec<MeasureRow> spec;
     spec.name = MeasuresTab::tr("Measures");
     spec.columns = measureColumns();
-    spec.rows = [&cut] { return measureRows(cut); };
+    spec.rows = std::move(rows);
     spec.key = keyOfMeasure;
     spec.check = [](const MeasureRow& row) { return checkMeasure(row.measure); };
     spec.store = [&cut](EditBuilder& edit, const MeasureRow& row) {
@@ -60,9 +63,7 @@ TableModelBase* measureModel(CutDesk& cut, QObject* parent) {
     spec.fixedRows = true;
     spec.emptyHint = MeasuresTab::tr(
         "Openings come from the plan: type windows and doors there first.");
-    auto* model = new TableModel<MeasureRow>(cut.desk(), std::move(spec), parent);
-    QObject::connect(&cut, &CutDesk::reckoned, model, &TableModelBase::refresh);
-    return model;
+    return new TableModel<MeasureRow>(cut.desk(), std::move(spec), parent);
 }
 
 QToolButton* button(QAction* action) {
@@ -77,7 +78,7 @@ QToolButton* button(QAction* action) {
 MeasuresTab::MeasuresTab(CutDesk& cut, QWidget* parent)
     : QWidget(parent)
     , m_cut(cut)
-    , m_model(measureModel(cut, this))
+    , m_model(measureModel(cut, [this] { return m_rows; }, this))
     , m_bring(new QAction(tr("Bring in measures\u2026"), this))
     , m_planSizes(new QAction(tr("Start from the plan's sizes"), this))
     , m_remarks(plainLabel({}))
@@ -89,7 +90,8 @@ MeasuresTab::MeasuresTab(CutDesk& cut, QWidget* parent)
     connect(m_bring, &QAction::triggered, this, &MeasuresTab::chooseFile);
     connect(m_planSizes, &QAction::triggered, this, &MeasuresTab::takePlanSizes);
     connect(m_table, &DataTable::currentRowChanged, this, &MeasuresTab::sayRemarks);
-    connect(&cut, &CutDesk::reckoned, this, &MeasuresTab::sayRemarks);
+    auto* seen = new SeenRefresh(this, [this] { refresh(); });
+    connect(&cut, &CutDesk::reckoned, seen, &SeenRefresh::want);
     m_remarks->setAccessibleName(tr("What the readings tell"));
     m_remarks->setMinimumHeight(fontMetrics().lineSpacing() * 3);
     m_remarks->setAlignment(Qt::AlignTop | Qt::AlignLeft);
@@ -98,27 +100,31 @@ MeasuresTab::MeasuresTab(CutDesk& cut, QWidget* parent)
     layout->addWidget(panel, 1);
     layout->addWidget(m_remarks);
     layout->addWidget(m_brought);
+}
+
+void MeasuresTab::refresh() {
+    m_rows = measureRows(m_cut);
+    m_model->refresh();
     sayRemarks();
 }
 
 void MeasuresTab::sayRemarks() {
-    const std::vector<MeasureRow> rows = measureRows(m_cut);
     const int current = m_table->currentRow();
     QStringList lines;
-    if (current >= 0 && current < static_cast<int>(rows.size())) {
-        const MeasureRow& row = rows[static_cast<std::size_t>(current)];
+    if (current >= 0 && current < static_cast<int>(m_rows.size())) {
+        const MeasureRow& row = m_rows[static_cast<std::size_t>(current)];
         for (const MeasureRemark& remark : row.remarks)
             lines << text(row.name) + QStringLiteral(": ") + text(remark.sentence);
     }
     const auto out = std::ranges::count_if(
-        rows, [](const auto& row) { return !row.remarks.empty(); });
+        m_rows, [](const auto& row) { return !row.remarks.empty(); });
     const auto measured = std::ranges::count_if(
-        rows, [](const auto& row) { return readingsIn(row.measure) > 0; });
+        m_rows, [](const auto& row) { return readingsIn(row.measure) > 0; });
     if (lines.isEmpty())
         lines << tr("%1 of %2 openings measured, %3 to look at. Inside the jamb; doors from the "
                     "finished floor. A jamb that is shy of the wall has a minus.")
                      .arg(measured)
-                     .arg(rows.size())
+                     .arg(m_rows.size())
                      .arg(out);
     m_remarks->setText(lines.join(QLatin1Char('\n')));
 }

@@ -1,7 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "stages/cut/measure_rows.h"
+
 #include <QWidget>
+
+#include <vector>
 
 class QAction;
 class QLabel;
@@ -25,11 +29,13 @@ public:
     QAction* planSizesAction() const { return m_planSizes; }
 
 private:
+    void refresh();
     void chooseFile();
     void takePlanSizes();
     void sayRemarks();
 
     CutDesk& m_cut;
+    std::vector<MeasureRow> m_rows; ///< as last seen: to make them takes the whole saw sheet
     TableModelBase* m_model;
     DataTable* m_table = nullptr;
     QAction* m_bring;

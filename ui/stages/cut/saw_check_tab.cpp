@@ -9,6 +9,7 @@
 #include "widgets/columns.h"
 #include "widgets/data_table.h"
 #include "widgets/plain_text.h"
+#include "widgets/seen_refresh.h"
 #include "widgets/table_model.h"
 #include "widgets/table_panel.h"
 
@@ -93,8 +94,8 @@ SawCheckTab::SawCheckTab(CutDesk& cut, QWidget* parent)
     layout->addWidget(m_result);
     layout->addWidget(headLabel(tr("A bowed stick")));
     layout->addLayout(form);
-    connect(&cut, &CutDesk::reckoned, this, &SawCheckTab::refresh);
-    refresh();
+    auto* seen = new SeenRefresh(this, [this] { refresh(); });
+    connect(&cut, &CutDesk::reckoned, seen, &SeenRefresh::want);
 }
 
 QString SawCheckTab::result() const {

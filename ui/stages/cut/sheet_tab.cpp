@@ -9,6 +9,7 @@
 #include "stages/cut/row_choice.h"
 #include "stages/cut/stop_rows.h"
 #include "widgets/plain_text.h"
+#include "widgets/seen_refresh.h"
 
 #include <QAction>
 #include <QHBoxLayout>
@@ -59,8 +60,8 @@ SheetTab::SheetTab(CutDesk& cut, QWidget* parent)
     m_problems->setAccessibleName(tr("What to look at"));
     connect(m_stops->table()->selectionModel(), &QItemSelectionModel::currentChanged, this,
         [this] { showPieces(); });
-    connect(&cut, &CutDesk::reckoned, this, &SheetTab::refresh);
-    refresh();
+    auto* seen = new SeenRefresh(this, [this] { refresh(); });
+    connect(&cut, &CutDesk::reckoned, seen, &SeenRefresh::want);
 }
 
 QAction* SheetTab::action(const QString& words, PieceState state) {

@@ -11,6 +11,7 @@
 #include "stages/cut/row_choice.h"
 #include "stages/cut/stop_rows.h"
 #include "widgets/plain_text.h"
+#include "widgets/seen_refresh.h"
 
 #include <QAction>
 #include <QHBoxLayout>
@@ -49,8 +50,8 @@ SticksTab::SticksTab(CutDesk& cut, QWidget* parent)
     auto* layout = new QVBoxLayout(this);
     layout->addLayout(top);
     layout->addWidget(m_sticks, 1);
-    connect(&cut, &CutDesk::reckoned, this, &SticksTab::refresh);
-    refresh();
+    auto* seen = new SeenRefresh(this, [this] { refresh(); });
+    connect(&cut, &CutDesk::reckoned, seen, &SeenRefresh::want);
 }
 
 QString SticksTab::told() const {

@@ -103,6 +103,11 @@ ProgressTab::ProgressTab(WeekDesk& week, FigureDesk& figures, QWidget* parent)
     split->setStretchFactor(1, 2);
     layout->addWidget(split, 1);
     connect(&week, &WeekDesk::changed, this, &ProgressTab::refresh);
+    connect(&figures, &FigureDesk::sawRowsChanged, this, [this] {
+        m_stale = true; // units hung count
+        if (isVisible())
+            refresh();
+    });
     refresh();
 }
 
@@ -111,6 +116,7 @@ QString ProgressTab::summary() const {
 }
 
 void ProgressTab::refresh() {
+    m_stale = false;
     std::vector<FigureRow> rows;
     m_progress = {};
     if (m_week.house()) {
@@ -129,6 +135,8 @@ void ProgressTab::refresh() {
 
 void ProgressTab::showEvent(QShowEvent* event) {
     QWidget::showEvent(event);
+    if (m_stale)
+        refresh();
     draw();
 }
 

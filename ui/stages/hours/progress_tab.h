@@ -40,6 +40,7 @@ private:
     QLabel* m_summary;
     FigureView* m_view;
     LinePicture* m_picture;
+    bool m_stale = false; ///< units have been hung while nobody looked
 };
 
 } // namespace miterbook

@@ -104,7 +104,7 @@ void LivePanel::showFeet() {
 
 void LivePanel::showRemarks() {
     const JobFigures& figures = m_figures.figures();
-    m_remarks = figures.takeoff.remarks;
+    m_remarks = standing(figures.takeoff.remarks, dismissals());
     if (m_figures.job()) {
         const auto seems = standing(forgotten(figures.whole, m_desk.book().prices), dismissals());
         m_remarks.insert(m_remarks.end(), seems.begin(), seems.end());

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "stages/plan/plan_page.h"
 
-#include "basics/length_text.h"
-#include "cut/saw_place.h"
 #include "desk/desk.h"
 #include "desk/figure_desk.h"
 #include "desk/text.h"
@@ -11,14 +9,14 @@
 #include "stages/plan/live_panel.h"
 #include "stages/plan/plan_form.h"
 #include "stages/plan/plan_tables.h"
+#include "stages/plan/revision_bar.h"
+#include "stages/plan/saw_overlay.h"
 #include "stages/plan/schedule_dialog.h"
 #include "stages/plan/target_bar.h"
 #include "stages/plan/variants_panel.h"
-#include "widgets/accent.h"
 #include "widgets/plain_text.h"
 
 #include <QAction>
-#include <QPainter>
 #include <QSplitter>
 #include <QVBoxLayout>
 
@@ -36,7 +34,7 @@ PlanPage::PlanPage(Desk& desk, FigureDesk& figures, QWidget* parent)
     , m_variants(new VariantsPanel(desk))
     , m_form(new PlanForm(desk))
     , m_live(new LivePanel(desk, figures))
-    , m_sawShown(new QAction(tr("Show where the &saw stands best"), this)) {
+    , m_revisions(new RevisionBar(desk, figures)) {
     m_tables->addTab(m_variants, tr("Elevations and options"));
     m_tables->addTab(m_form, tr("Plan and profiles"));
     auto* both = new QSplitter(Qt::Vertical);
@@ -54,20 +52,17 @@ PlanPage::PlanPage(Desk& desk, FigureDesk& figures, QWidget* parent)
     split->setSizes({720, 280}); // shares, whatever the width
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(m_revisions);
     layout->addWidget(m_target);
     layout->addWidget(split, 1);
     setFocusProxy(m_tables);
     connect(m_target, &TargetBar::chosen, this, &PlanPage::takeTarget);
     connect(m_live, &LivePanel::wanted, this, &PlanPage::showSource);
     connect(&figures, &FigureDesk::figured, this, &PlanPage::showStates);
+    connect(&figures, &FigureDesk::sawRowsChanged, this, &PlanPage::showStates);
     connect(m_drawing, &PlanPanel::chosen, m_tables, &PlanTables::showSource);
     connect(m_tables, &PlanTables::rowChosen, m_drawing, &PlanPanel::showSource);
-    connect(&desk, &Desk::changed, this, &PlanPage::showStates);
-    m_sawShown->setCheckable(true);
-    m_drawing->addMore(m_sawShown);
-    connect(m_sawShown, &QAction::toggled, this, &PlanPage::showSaw);
-    connect(m_drawing, &PlanPanel::levelShown, this, &PlanPage::showSaw);
-    connect(&figures, &FigureDesk::figured, this, &PlanPage::showSaw);
+    new SawOverlay(desk, figures, *m_drawing, this);
 }
 
 PlanPage::~PlanPage() = default;
@@ -79,25 +74,27 @@ void PlanPage::showJob(const JobRef& job) {
     showStates();
     m_variants->showPlan(job.plan);
     m_form->showPlan(job.plan);
+    m_revisions->refresh();
     m_tables->setTabVisible(m_tables->indexOf(m_variants), !job.house);
 }
 
 void PlanPage::showEvent(QShowEvent* event) {
     QWidget::showEvent(event);
     showStates();
+    m_revisions->refresh();
 }
 
 /// How far windows and doors are, once something has been cut.
 void PlanPage::showStates() {
-    const JobRef& job = m_figures.job();
-    const SheetRows& sheet = m_desk.book().sheet(job.plan);
-    m_drawing->view().setStates(statesOf(sheet.of<CutPiece>()));
     if (!isVisible())
         return;
-    const bool begun = job.house && !sheet.of<CutPiece>().empty();
-    m_tables->setStates(begun
-            ? rowStates(cutFiguresFor(m_desk.book(), m_figures.figures()).sheet)
-            : std::map<std::int64_t, RowState>());
+    const JobRef& job = m_figures.job();
+    const bool begun = job.house && !m_desk.book().sheet(job.plan).of<CutPiece>().empty();
+    const OpeningStates states = begun
+        ? openingStates(cutFiguresFor(m_desk.book(), m_figures.figures()).sheet)
+        : OpeningStates();
+    m_drawing->view().setStates(states);
+    m_tables->setStates(states);
 }
 
 /// What goes into an elevation or option is also looked at with it.
@@ -122,27 +119,6 @@ void PlanPage::showSource(const Source& source) {
         m_tables->setCurrentWidget(m_form);
 }
 
-/// A cross with what is walked from there, over the drawing.
-void PlanPage::showSaw() {
-    const auto saw = m_sawShown->isChecked()
-        ? sawPlaceOn(m_figures.figures().whole, m_drawing->level())
-        : std::nullopt;
-    if (!saw) {
-        m_drawing->view().setOverlayer({});
-        return;
-    }
-    const QPointF at(saw->spot.x.toInches(), saw->spot.y.toInches());
-    const QString words = tr("Saw: %1 ft to walk").arg(text(formatFeet(saw->walked, 0)));
-    m_drawing->view().setOverlayer([this, at, words](QPainter& painter, const ViewFrame& frame) {
-        constexpr double reach = 12;
-        const QPointF spot = frame.toScreen(at);
-        painter.setPen(QPen(accentColour(palette()), 3));
-        painter.drawLine(spot - QPointF(reach, reach), spot + QPointF(reach, reach));
-        painter.drawLine(spot - QPointF(reach, -reach), spot + QPointF(reach, -reach));
-        painter.drawText(spot + QPointF(reach + 4, 4), words);
-    });
-}
-
 QList<QAction*> PlanPage::drawingActions() const {
     return m_drawing->actions();
 }
@@ -161,6 +137,9 @@ void PlanPage::bringSchedule(ScheduleKind kind) {
 
 QString PlanPage::nextStep() const {
     const JobFigures& figures = m_figures.figures();
+    if (const auto revised = static_cast<qsizetype>(m_revisions->revisions().size()); revised > 0)
+        return counted(revised, tr("look at what the builder has revised"),
+            tr("look at the %1 things that the builder has revised"));
     if (figures.whole.levels.empty())
         return tr("type the levels");
     if (figures.whole.rooms.empty())

@@ -17,6 +17,7 @@ class LivePanel;
 class PlanForm;
 class PlanPanel;
 class PlanTables;
+class RevisionBar;
 class TargetBar;
 class VariantsPanel;
 struct EditTarget;
@@ -32,6 +33,7 @@ public:
     void bringSchedule(ScheduleKind kind);
     void restoreRows();
     QList<QAction*> drawingActions() const;
+    RevisionBar& revisions() const { return *m_revisions; }
     QString nextStep() const;
 
 protected:
@@ -41,7 +43,6 @@ private:
     void showStates();
     void takeTarget(const EditTarget& target);
     void showSource(const Source& source);
-    void showSaw();
 
     Desk& m_desk;
     FigureDesk& m_figures;
@@ -51,7 +52,7 @@ private:
     VariantsPanel* m_variants;
     PlanForm* m_form;
     LivePanel* m_live;
-    QAction* m_sawShown;
+    RevisionBar* m_revisions;
 };
 
 } // namespace miterbook

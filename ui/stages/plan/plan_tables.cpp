@@ -172,7 +172,7 @@ void PlanTables::setTarget(const EditTarget& target) {
     }
 }
 
-void PlanTables::setStates(std::map<std::int64_t, RowState> states) {
+void PlanTables::setStates(OpeningStates states) {
     if (states == m_states)
         return;
     m_states = std::move(states);

@@ -26,7 +26,7 @@ public:
     const EditTarget& target() const { return m_target; }
     /// Says at the head of windows and doors how far each is, by its row's id; empty: nobody has cut
     /// for this plan, and nothing is said.
-    void setStates(std::map<std::int64_t, RowState> states);
+    void setStates(OpeningStates states);
     /// Makes the row current that a number or remark comes from. False when it has none here.
     bool showSource(const Source& source);
     /// Makes the selected rows of the tab as they are in the base plan.
@@ -60,7 +60,7 @@ private:
 
     Desk& m_desk;
     EditTarget m_target;
-    std::map<std::int64_t, RowState> m_states;
+    OpeningStates m_states;
     std::vector<Tab> m_tabs;
 };
 

@@ -2,13 +2,14 @@
 #include "stages/plan/variants_panel.h"
 
 #include "plan/plan_checks.h"
+#include "stages/plan/variant_prices.h"
 #include "widgets/data_table.h"
 #include "widgets/profile_column.h"
 #include "widgets/table_model.h"
 #include "widgets/table_panel.h"
 
-#include <QHBoxLayout>
 #include <QSplitter>
+#include <QVBoxLayout>
 
 namespace miterbook {
 
@@ -30,7 +31,8 @@ constexpr Column<Swap> swapList[] = {
 
 VariantsPanel::VariantsPanel(Desk& desk, QWidget* parent)
     : QWidget(parent)
-    , m_desk(desk) {
+    , m_desk(desk)
+    , m_prices(new VariantPrices(desk)) {
     makeVariants();
     makeSwaps();
     auto* both = new QSplitter;
@@ -38,9 +40,10 @@ VariantsPanel::VariantsPanel(Desk& desk, QWidget* parent)
     both->addWidget(m_right);
     both->setStretchFactor(0, 3);
     both->setStretchFactor(1, 2);
-    auto* layout = new QHBoxLayout(this);
+    auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
-    layout->addWidget(both);
+    layout->addWidget(both, 1);
+    layout->addWidget(m_prices);
     connect(&m_left->table(), &DataTable::currentRowChanged, this, &VariantsPanel::showCurrent);
     connect(m_variants, &QAbstractItemModel::dataChanged, this, &VariantsPanel::showCurrent);
     showCurrent();
@@ -105,6 +108,7 @@ void VariantsPanel::makeSwaps() {
 void VariantsPanel::showPlan(Id<Plan> plan) {
     m_plan = plan;
     m_variants->refresh();
+    m_prices->showPlan(plan);
     showCurrent();
 }
 

@@ -9,6 +9,7 @@ namespace miterbook {
 
 class Desk;
 class TablePanel;
+class VariantPrices;
 template <class Row>
 class TableModel;
 
@@ -32,6 +33,7 @@ private:
     TableModel<Swap>* m_swaps = nullptr;
     TablePanel* m_left = nullptr;
     TablePanel* m_right = nullptr;
+    VariantPrices* m_prices;
 };
 
 } // namespace miterbook

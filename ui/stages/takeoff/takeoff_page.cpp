@@ -3,8 +3,9 @@
 
 #include "desk/desk.h"
 #include "desk/figure_desk.h"
-#include "stages/takeoff/takeoff_rows.h"
 #include "figures/figure_view.h"
+#include "stages/takeoff/takeoff_rows.h"
+#include "widgets/seen_refresh.h"
 
 #include <QTabWidget>
 #include <QVBoxLayout>
@@ -27,8 +28,8 @@ TakeoffPage::TakeoffPage(Desk& desk, FigureDesk& figures, QWidget* parent)
         = addTable(tr("To look at"), {tr("Kind"), tr("Level"), tr("Where"), tr("What")});
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(m_tabs);
-    connect(&figures, &FigureDesk::figured, this, [this] { refresh(); });
-    refresh();
+    auto* seen = new SeenRefresh(this, [this] { refresh(); });
+    connect(&figures, &FigureDesk::figured, seen, &SeenRefresh::want);
 }
 
 FigureView* TakeoffPage::addTable(const QString& title, const QStringList& columns) {
@@ -43,7 +44,8 @@ void TakeoffPage::refresh() {
     m_totals->setRows(totalRows(figures, prices));
     m_places->setRows(placeRows(figures, prices));
     m_pieces->setRows(pieceRows(figures, prices));
-    m_remarks->setRows(remarkRows(figures, prices));
+    m_remarks->setRows(remarkRows(
+        figures, prices, m_desk.book().sheet(m_figures.job().plan).of<Dismissal>()));
     const int count = m_remarks->model()->rowCount();
     m_tabs->setTabText(m_tabs->indexOf(m_remarks),
         count == 0 ? tr("To look at") : tr("To look at (%1)").arg(count));

@@ -119,13 +119,14 @@ std::vector<FigureRow> totalRows(const JobFigures& figures, const PriceBook& pri
     return rowsOf(totals(figures.takeoff), prices);
 }
 
-std::vector<FigureRow> remarkRows(const JobFigures& figures, const PriceBook& prices) {
+std::vector<FigureRow> remarkRows(const JobFigures& figures, const PriceBook& prices,
+    const Table<Dismissal>& dismissals) {
     std::vector<FigureRow> rows;
-    for (const Remark& remark : figures.takeoff.remarks) {
+    for (const Remark& remark : standing(figures.takeoff.remarks, dismissals)) {
         const bool problem = remark.weight == Remark::Weight::problem;
         rows.push_back(remarkRow(remark, figures.whole, problem ? "not counted" : "look at"));
     }
-    for (const Remark& remark : forgotten(figures.whole, prices))
+    for (const Remark& remark : standing(forgotten(figures.whole, prices), dismissals))
         rows.push_back(remarkRow(remark, figures.whole, "forgotten?"));
     return rows;
 }

@@ -12,6 +12,8 @@ namespace miterbook {
 std::vector<FigureRow> pieceRows(const JobFigures& figures, const PriceBook& prices);
 std::vector<FigureRow> placeRows(const JobFigures& figures, const PriceBook& prices);
 std::vector<FigureRow> totalRows(const JobFigures& figures, const PriceBook& prices);
-std::vector<FigureRow> remarkRows(const JobFigures& figures, const PriceBook& prices);
+/// Without the reminders that were put away.
+std::vector<FigureRow> remarkRows(const JobFigures& figures, const PriceBook& prices,
+    const Table<Dismissal>& dismissals);
 
 } // namespace miterbook

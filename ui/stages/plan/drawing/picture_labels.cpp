@@ -8,6 +8,13 @@ namespace miterbook {
 namespace {
 
 constexpr double leastTextScale = 0.12; // pixels to the inch below which words say nothing
+constexpr double leastLines = 4;  // high a room is whose walls are labelled, or they crowd its name
+constexpr double leastWidths = 3; // of a label: wide a room is for one at its upright walls
+
+bool isRectangle(const PictureRoom& room) {
+    const std::vector<QString>& lengths = room.lengths;
+    return lengths.size() == 4 && lengths[0] == lengths[2] && lengths[1] == lengths[3];
+}
 
 } // namespace
 
@@ -71,17 +78,21 @@ void PicturePainter::labelRoom(const PictureRoom& room) {
 
 void PicturePainter::labelWalls(const PictureRoom& room) {
     const QPolygonF outline = onScreen(room.outline);
-    if (!outline.boundingRect().intersects(m_view))
-        return;
+    const QRectF box = outline.boundingRect();
     const QFontMetricsF metrics(m_small, m_painter.device());
-    for (qsizetype i = 0; i < outline.size(); ++i) {
+    if (!box.intersects(m_view) || box.height() < metrics.height() * leastLines)
+        return;
+    // Walls across from each other are as long; one of the two says so.
+    const qsizetype walls = isRectangle(room) ? 2 : outline.size();
+    for (qsizetype i = 0; i < walls; ++i) {
         const QPointF a = outline[i];
         const QPointF way = outline[(i + 1) % outline.size()] - a;
         const double length = std::hypot(way.x(), way.y());
         const QString& text = room.lengths[static_cast<std::size_t>(i)];
         const double wide = metrics.horizontalAdvance(text);
         const bool upright = std::abs(way.y()) > std::abs(way.x());
-        if (length < (upright ? metrics.height() : wide))
+        if (length < (upright ? metrics.height() * 2 : wide * 1.2)
+            || (upright && box.width() < wide * leastWidths))
             continue;
         const QPointF in = QPointF(-way.y(), way.x()) / length;
         const double off = upright ? wide / 2 + 6 : metrics.height() / 2 + 4;

@@ -50,6 +50,8 @@ constexpr ToolName toolNames[] = {
         QT_TRANSLATE_NOOP("PlanPanel", "Measure an area of other work (A)")},
     {PlanTool::tape, QT_TRANSLATE_NOOP("PlanPanel", "Tape"),
         QT_TRANSLATE_NOOP("PlanPanel", "Measure between two points (T)")},
+    {PlanTool::saw, QT_TRANSLATE_NOOP("PlanPanel", "Saw"),
+        QT_TRANSLATE_NOOP("PlanPanel", "Say where saw and bench stand in this house (M)")},
 };
 
 } // namespace

@@ -147,7 +147,7 @@ private:
         drawn.size = text(formatLength(opening.width) + " x " + formatLength(opening.height));
         const auto state = m_states.find(opening.id.value());
         if (state != m_states.end())
-            drawn.state = state->second;
+            drawn.state = state->second.state;
         m_picture.openings.push_back(std::move(drawn));
     }
 
@@ -169,18 +169,6 @@ QRectF PlanPicture::bounds() const {
 
 PlanPicture pictureOf(const DrawnLevel& level, const OpeningStates& states) {
     return PictureMaker(level, states).make();
-}
-
-OpeningStates statesOf(const Table<CutPiece>& pieces) {
-    OpeningStates states;
-    for (const auto& [id, piece] : pieces) {
-        if (piece.state == PieceState::spoiled)
-            continue;
-        const auto [it, fresh] = states.try_emplace(piece.source, piece.state);
-        if (!fresh)
-            it->second = std::min(it->second, piece.state);
-    }
-    return states;
 }
 
 QString wallText(Length length, const Book& book) {

@@ -1,14 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "cut/cut_piece.h"
+#include "cut/opening_states.h"
 #include "stages/plan/drawing/drawn_level.h"
 
 #include <QPointF>
 #include <QPolygonF>
 #include <QString>
 
-#include <map>
 #include <optional>
 #include <vector>
 
@@ -67,13 +66,8 @@ struct PlanPicture {
     QRectF bounds() const;
 };
 
-/// How far the openings of a house have come, by id.
-using OpeningStates = std::map<std::int64_t, PieceState>;
-
+/// With how far the openings of a house have come.
 PlanPicture pictureOf(const DrawnLevel& level, const OpeningStates& states = {});
-
-/// The states of all openings that have pieces on a saw sheet: as far as the least far one.
-OpeningStates statesOf(const Table<CutPiece>& pieces);
 
 /// A wall's length as carpenters say it on a plan: feet and inches, or the shop's millimetres.
 QString wallText(Length length, const Book& book);

@@ -16,7 +16,7 @@ namespace miterbook {
 class Desk;
 
 /// What the pointer does on the drawing.
-enum class PlanTool { choose, rectangle, polygon, window, door, standing, count, run, area, tape };
+enum class PlanTool { choose, rectangle, polygon, window, door, standing, count, run, area, tape, saw };
 
 /// One level of the plan to be drawn on: rooms, openings in their walls, what stands against walls,
 /// marks that are counted. Every gesture is one edit; all of them go by keys too.
@@ -87,6 +87,8 @@ Q_SIGNALS:
     void typingBegun(const QString& first);
     /// Two points with the tape.
     void taped(double inches);
+    /// Saw and bench are to stand here.
+    void sawPut(miterbook::PlanPoint point);
 
 protected:
     void paintEvent(QPaintEvent* event) override;

@@ -22,7 +22,7 @@ constexpr std::array toolKeys{ToolKey{Qt::Key_V, PlanTool::choose},
     ToolKey{Qt::Key_W, PlanTool::window}, ToolKey{Qt::Key_D, PlanTool::door},
     ToolKey{Qt::Key_C, PlanTool::standing}, ToolKey{Qt::Key_N, PlanTool::count},
     ToolKey{Qt::Key_L, PlanTool::run}, ToolKey{Qt::Key_A, PlanTool::area},
-    ToolKey{Qt::Key_T, PlanTool::tape}};
+    ToolKey{Qt::Key_T, PlanTool::tape}, ToolKey{Qt::Key_M, PlanTool::saw}};
 
 constexpr double panBy = 60; // pixels
 

@@ -67,6 +67,9 @@ void PlanView::clickWith(PlanPoint point) {
         if (m_points.size() == 2)
             Q_EMIT taped(distance(m_points[0], m_points[1]).toInches());
         break;
+    case PlanTool::saw:
+        Q_EMIT sawPut(point);
+        break;
     }
     sayHint();
     update();
@@ -280,6 +283,8 @@ QString PlanView::typingHint() const {
         return tr("What is counted");
     case PlanTool::tape:
         return tr("Known length: sets the sheet to scale");
+    case PlanTool::saw:
+        break;
     }
     return {};
 }
@@ -330,6 +335,9 @@ void PlanView::sayHint() {
     case PlanTool::tape:
         hint = m_points.empty() ? tr("Click two points.")
                                 : tr("%1 apart").arg(lengthText());
+        break;
+    case PlanTool::saw:
+        hint = tr("Click where saw and bench stand.");
         break;
     }
     Q_EMIT said(hint);
