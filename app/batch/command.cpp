@@ -12,7 +12,8 @@ namespace miterbook {
 const std::vector<Command>& commands() {
     static const std::vector<Command> list{
         newCommand, bringCommand, listCommand, startCommand, printCommand, packCommand,
-        journalCommand, sampleCommand};
+        journalCommand, backupsCommand, restoreCommand, snapshotCommand, takeInCommand,
+        checkCommand, salvageCommand, sampleCommand};
     return list;
 }
 

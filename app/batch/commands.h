@@ -13,5 +13,11 @@ extern const Command printCommand;
 extern const Command packCommand;
 extern const Command journalCommand;
 extern const Command sampleCommand;
+extern const Command backupsCommand;
+extern const Command restoreCommand;
+extern const Command snapshotCommand;
+extern const Command takeInCommand;
+extern const Command checkCommand;
+extern const Command salvageCommand;
 
 } // namespace miterbook

@@ -3,6 +3,7 @@
 
 #include "desktop/recent_books.h"
 #include "desktop/session.h"
+#include "desktop/ways_out.h"
 #include "figures/job_paper.h"
 #include "io/file_bytes.h"
 #include "io/plan_text.h"
@@ -14,7 +15,10 @@
 
 namespace miterbook {
 
-Desktop::Desktop() = default;
+Desktop::Desktop()
+    : m_safety([this] { return m_session->path().toStdString(); },
+          [this](SafetyDesk::Replace replace) { reopenBehind(std::move(replace)); }, m_clock) {}
+
 Desktop::~Desktop() = default;
 
 QString Desktop::bookPath() const {
@@ -45,12 +49,45 @@ Result<void> Desktop::newBook(const QString& path) {
     return {};
 }
 
-Result<void> Desktop::openBook(const QString& path) {
-    auto opened = openWorkbook(path.toStdString(), OpenMode::write);
+Result<void> Desktop::openAs(const QString& path, OpenMode mode) {
+    auto opened = openWorkbook(path.toStdString(), mode);
     if (!opened)
         return opened.error();
     goOverTo(std::make_unique<Session>(std::move(*opened), m_clock, *this));
     return {};
+}
+
+/// A book that cannot be opened is not the end: what can be done about it is offered at once.
+Result<void> Desktop::openBook(const QString& path) {
+    auto opened = openAs(path, OpenMode::write);
+    if (opened)
+        return opened;
+    QWidget* window = m_session ? &m_session->window() : nullptr;
+    const WayTaken taken = offerWaysOut(window, path, opened.error(), m_clock);
+    if (taken.way == WayOut::none)
+        return opened;
+    return openAs(taken.book, taken.way == WayOut::look ? OpenMode::look : OpenMode::write);
+}
+
+/// The window that asked is still on the call stack, so its session ends a moment later.
+void Desktop::reopenBehind(SafetyDesk::Replace replace) {
+    QMetaObject::invokeMethod(
+        qApp, [this, replace = std::move(replace)] { closeReplaceOpen(replace); },
+        Qt::QueuedConnection);
+}
+
+void Desktop::closeReplaceOpen(const SafetyDesk::Replace& replace) {
+    const QString path = m_session->path();
+    const bool quits = QGuiApplication::quitOnLastWindowClosed();
+    QGuiApplication::setQuitOnLastWindowClosed(false); // there is none for a moment
+    m_session.reset();
+    const auto replaced = replace(path.toStdString());
+    const auto opened = openBook(path);
+    QGuiApplication::setQuitOnLastWindowClosed(quits);
+    if (!m_session)
+        qApp->quit();
+    else
+        m_session->window().sayResult(replaced ? opened : replaced);
 }
 
 Result<Edit> Desktop::readPlanFile(const QString& path) {

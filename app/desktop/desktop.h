@@ -2,7 +2,9 @@
 #pragma once
 
 #include "basics/clock.h"
+#include "desktop/safety_desk.h"
 #include "papers/paper.h"
+#include "store/book_file.h"
 #include "windows/app_services.h"
 
 #include <memory>
@@ -23,6 +25,7 @@ public:
     QStringList recentBooks() const override;
     Result<void> newBook(const QString& path) override;
     Result<void> openBook(const QString& path) override;
+    SafetyServices& safety() override { return m_safety; }
     Result<Edit> readPlanFile(const QString& path) override;
     Result<void> writePlanFile(Id<Plan> plan, const QString& path) override;
     std::vector<PaperChoice> papers() const override;
@@ -32,9 +35,13 @@ public:
 
 private:
     void goOverTo(std::unique_ptr<Session> session);
+    Result<void> openAs(const QString& path, OpenMode mode);
+    void reopenBehind(SafetyDesk::Replace replace);
+    void closeReplaceOpen(const SafetyDesk::Replace& replace);
     Result<Paper> makePaper(const QString& name, const JobRef& job);
 
     SystemClock m_clock;
+    SafetyDesk m_safety;
     std::unique_ptr<Session> m_session;
 };
 

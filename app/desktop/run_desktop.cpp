@@ -29,17 +29,16 @@ void say(const Error& error) {
 /// Tries the book, and others the user chooses, until one is open or the user gives up.
 bool openSome(Desktop& desktop, const QString& first) {
     if (!first.isEmpty()) {
-        const auto opened = desktop.openBook(first);
-        if (opened)
+        if (desktop.openBook(first)) // says itself what is wrong
             return true;
-        say(opened.error());
     }
     while (const auto choice = chooseBook()) {
         const auto opened
             = choice->isNew ? desktop.newBook(choice->path) : desktop.openBook(choice->path);
         if (opened)
             return true;
-        say(opened.error());
+        if (choice->isNew)
+            say(opened.error());
     }
     return false;
 }

@@ -3,6 +3,7 @@
 
 #include "batch/opened_book.h"
 #include "desk/desk.h"
+#include "desktop/rolling_backups.h"
 #include "windows/main_window.h"
 
 #include <memory>
@@ -19,9 +20,12 @@ public:
     QString path() const;
 
 private:
+    void say(const std::string& sentence);
+
     std::unique_ptr<BookKeeper> m_keeper; // outlives the desk
     Desk m_desk;
-    std::unique_ptr<MainWindow> m_window; // goes first
+    std::unique_ptr<MainWindow> m_window;
+    std::unique_ptr<RollingBackups> m_backups; // none for a book opened for looking only
 };
 
 } // namespace miterbook

@@ -52,7 +52,7 @@ Result<std::unique_ptr<Connection>> connect(const std::vector<SchemaStep>& steps
         return Error{Fault::storage, shownName(path)
                 + " has an older format. Open it for writing once to bring it up to date."};
     }
-    if (auto brought = bringUp(**connection, steps, path, format); !brought)
+    if (auto brought = bringUp(**connection, steps, path, format, clockOf(options)); !brought)
         return brought.error();
     return connection;
 }

@@ -3,9 +3,11 @@
 
 #include "store/file_header.h"
 
+#include <QDateTime>
 #include <QDir>
 #include <QFileInfo>
 #include <QLockFile>
+#include <QSysInfo>
 
 namespace miterbook {
 
@@ -20,18 +22,34 @@ QString lockPath(const std::string& path) {
         + QStringLiteral(".lock");
 }
 
-std::string holder(const QLockFile& file) {
+/// "miterbook of anna on bench-2 since 2026-11-26 07:15 (process 4711)".
+QString holder(const QLockFile& file) {
     qint64 process = 0;
     QString host;
     QString program;
     file.getLockInfo(&process, &host, &program);
-    const QString user = QFileInfo(file.fileName()).owner();
+    const QFileInfo info(file.fileName());
     QString text = program.isEmpty() ? QStringLiteral("another program") : program;
-    if (!user.isEmpty())
+    if (const QString user = info.owner(); !user.isEmpty())
         text += QStringLiteral(" of ") + user;
     if (!host.isEmpty())
         text += QStringLiteral(" on ") + host;
-    return (text + QStringLiteral(" (process %1)").arg(process)).toStdString();
+    if (const QDateTime since = info.lastModified(); since.isValid())
+        text += QStringLiteral(" since ") + since.toString(QStringLiteral("yyyy-MM-dd HH:mm"));
+    return text + QStringLiteral(" (process %1)").arg(process);
+}
+
+/// A program of another machine cannot be asked whether it is still there.
+std::string wayOut(const QLockFile& file) {
+    qint64 process = 0;
+    QString host;
+    QString program;
+    file.getLockInfo(&process, &host, &program);
+    if (host.isEmpty() || host == QSysInfo::machineHostName())
+        return " It can be opened for looking only.";
+    return " It can be opened for looking only. If that program has stopped for good, remove the "
+           "file "
+        + shownName(file.fileName().toStdString()) + ".";
 }
 
 } // namespace
@@ -52,8 +70,8 @@ Result<std::unique_ptr<BookLock>> BookLock::take(const std::string& path) {
     if (file->tryLock(0))
         return std::unique_ptr<BookLock>(new BookLock(std::move(file)));
     if (file->error() == QLockFile::LockFailedError) {
-        return Error{Fault::conflict, shownName(path) + " is held by " + holder(*file)
-                + ". It can be opened for looking only."};
+        return Error{Fault::conflict, shownName(path) + " is held by "
+                + holder(*file).toStdString() + "." + wayOut(*file)};
     }
     if (!info.exists())
         return Error{Fault::storage, shownName(path) + " cannot be made: its folder is read-only."};

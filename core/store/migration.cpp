@@ -2,12 +2,9 @@
 #include "store/migration.h"
 
 #include "store/book_info.h"
-#include "store/new_file.h"
+#include "store/safety/backups.h"
 #include "store/sqlite_guard.h"
 #include "store/transaction.h"
-
-#include <QFile>
-#include <QString>
 
 namespace miterbook {
 
@@ -27,9 +24,8 @@ Result<void> makeTables(
 }
 
 Result<void> bringUp(Connection& connection, const std::vector<SchemaStep>& steps,
-    const std::string& path, int format) {
-    const auto copied = makeNewFile(copyBeforeBringingUp(path, format),
-        [&](const std::string& part) { return copyInto(connection, part); });
+    const std::string& path, int format, const Clock& clock) {
+    const auto copied = backUpFrom(connection, path, BackupReason::olderFormat, clock);
     if (!copied)
         return copied.error();
     Transaction transaction(connection);
@@ -40,14 +36,6 @@ Result<void> bringUp(Connection& connection, const std::vector<SchemaStep>& step
     if (auto noted = writeFormat(connection, formatOf(steps)); !noted)
         return noted;
     return transaction.commit();
-}
-
-std::string copyBeforeBringingUp(const std::string& path, int format) {
-    const std::string first = path + ".format-" + std::to_string(format) + ".bak";
-    std::string name = first;
-    for (int n = 2; QFile::exists(QString::fromStdString(name)); ++n)
-        name = first + "-" + std::to_string(n);
-    return name;
 }
 
 } // namespace miterbook

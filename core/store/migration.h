@@ -14,13 +14,9 @@ namespace miterbook {
 Result<void> makeTables(
     Connection& connection, const std::vector<SchemaStep>& steps, const Clock& clock);
 
-/// Copies the book to copyBeforeBringingUp(), then runs the steps above `format` in one
-/// transaction. On an error the book is as it was.
+/// Copies the book among its backups, then runs the steps above `format` in one transaction. On an
+/// error the book is as it was.
 Result<void> bringUp(Connection& connection, const std::vector<SchemaStep>& steps,
-    const std::string& path, int format);
-
-/// Where the copy of an older book is kept: `BOOK.format-1.bak`, with a number behind it when that
-/// is taken.
-std::string copyBeforeBringingUp(const std::string& path, int format);
+    const std::string& path, int format, const Clock& clock);
 
 } // namespace miterbook

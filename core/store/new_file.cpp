@@ -2,6 +2,7 @@
 #include "store/new_file.h"
 
 #include "store/file_header.h"
+#include "store/safety/disk.h"
 
 #include <QFile>
 #include <QString>
@@ -28,11 +29,15 @@ Result<void> makeNewFile(
         removePart(part);
         return filled;
     }
+    if (auto synced = syncFile(part.toStdString()); !synced) {
+        removePart(part);
+        return synced;
+    }
     if (!QFile::rename(part, name)) { // never over a file that has come up meanwhile
         removePart(part);
         return Error{Fault::storage, shownName(path) + " cannot be made."};
     }
-    return {};
+    return syncFolderOf(path);
 }
 
 } // namespace miterbook

@@ -21,8 +21,11 @@ Error storage(std::string sentence) {
 } // namespace
 
 Error sqlError(const QSqlError& error) {
-    const std::string detail = error.databaseText().toStdString();
-    switch (codeOf(error) & 0xff) {
+    return sqliteError(codeOf(error), error.databaseText().toStdString());
+}
+
+Error sqliteError(int code, const std::string& detail) {
+    switch (code & 0xff) {
     case SQLITE_BUSY:
     case SQLITE_LOCKED:
         return storage("The book is being written by another program. Try again in a moment.");

@@ -3,12 +3,16 @@
 
 #include "basics/result.h"
 
+#include <string>
+
 class QSqlError;
 
 namespace miterbook {
 
 /// The user's sentence for a failed statement, by its kind: busy, read-only, disk full, damaged...
 Error sqlError(const QSqlError& error);
+/// The same of SQLite's own result code and text.
+Error sqliteError(int code, const std::string& detail);
 
 /// Whether a number that is given once only was given already.
 bool isTakenNumber(const QSqlError& error);

@@ -14,18 +14,6 @@ namespace miterbook {
 
 namespace {
 
-/// The driver's own handle; nullptr when the driver brings another SQLite than the one we link,
-/// whose handles must not be touched.
-sqlite3* handleOf(Connection& connection) {
-    const auto source = connection.readOne("SELECT sqlite_source_id()");
-    if (!source || cellText(*source) != sqlite3_sourceid())
-        return nullptr;
-    const QVariant handle = connection.database().driver()->handle();
-    if (!handle.isValid() || qstrcmp(handle.typeName(), "sqlite3*") != 0)
-        return nullptr;
-    return *static_cast<sqlite3* const*>(handle.constData());
-}
-
 bool configure(sqlite3* handle, int option, int value) {
     return sqlite3_db_config(handle, option, value, nullptr) == SQLITE_OK;
 }
@@ -100,6 +88,16 @@ Result<void> compare(const SchemaRows& held, const SchemaRows& expected) {
 }
 
 } // namespace
+
+sqlite3* handleOf(Connection& connection) {
+    const auto source = connection.readOne("SELECT sqlite_source_id()");
+    if (!source || cellText(*source) != sqlite3_sourceid())
+        return nullptr;
+    const QVariant handle = connection.database().driver()->handle();
+    if (!handle.isValid() || qstrcmp(handle.typeName(), "sqlite3*") != 0)
+        return nullptr;
+    return *static_cast<sqlite3* const*>(handle.constData());
+}
 
 Result<void> guardConnection(Connection& connection) {
     sqlite3* handle = handleOf(connection);

@@ -8,7 +8,13 @@
 #include <string>
 #include <vector>
 
+struct sqlite3;
+
 namespace miterbook {
+
+/// The driver's own handle; nullptr when the driver brings another SQLite than the one we link,
+/// whose handles must not be touched.
+sqlite3* handleOf(Connection& connection);
 
 /// Makes a connection safe against what a stranger may have put into a book, and durable against
 /// kill and power loss. To be called before anything of the file is read.

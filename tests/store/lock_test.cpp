@@ -26,6 +26,21 @@ TEST_F(Lock, TheSecondIsToldWhoHoldsTheBook) {
     const std::string process = "process " + std::to_string(getpid());
     EXPECT_NE(second.error().sentence.find(process), std::string::npos)
         << second.error().sentence;
+    EXPECT_NE(second.error().sentence.find(" since 20"), std::string::npos)
+        << second.error().sentence;
+}
+
+/// A program of another machine cannot be asked whether it is still there.
+TEST_F(Lock, OfAnotherMachineStaysAndTheWayOutIsSaid) {
+    writeBytes(m_folder.book() + ".lock", "4711\nmiterbook\nbench-2\n\n\n");
+    const auto refused = openBook(m_folder.book(), OpenMode::write);
+    ASSERT_FALSE(refused.ok());
+    EXPECT_EQ(refused.error().fault, Fault::conflict);
+    for (const char* part : {"miterbook of ", " on bench-2 since ", "(process 4711)",
+             "remove the file \"shop.miterbook.lock\""})
+        EXPECT_NE(refused.error().sentence.find(part), std::string::npos)
+            << part << " in " << refused.error().sentence;
+    EXPECT_TRUE(openBook(m_folder.book(), OpenMode::look).ok());
 }
 
 TEST_F(Lock, TheSecondMayLookWhileTheFirstWrites) {

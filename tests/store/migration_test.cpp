@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // An older book is copied, then brought up; a failure on the way leaves it as it was.
+#include "store/safety/backups.h"
 #include "support/book_files.h"
 #include "support/raw_sql.h"
 
@@ -21,9 +22,8 @@ protected:
         m_before = bytesOf(m_folder.book());
         m_format = formatOf(schemaSteps());
     }
-    std::string backUp() const {
-        return m_folder.book() + ".format-" + std::to_string(m_format) + ".bak";
-    }
+    /// The backups, latest first; those of one second by their names.
+    std::vector<Backup> backUps() const { return backupsOf(m_folder.book()); }
     BookFolder m_folder;
     std::string m_before;
     int m_format = 0;
@@ -41,7 +41,9 @@ TEST_F(Migration, CopiesThenBringsUp) {
     EXPECT_EQ(runRaw(m_folder.book(), "SELECT format FROM book_info").front(),
         std::to_string(m_format + 1));
     EXPECT_TRUE(openBookWith(steps, m_folder.book(), OpenMode::write).ok()); // its schema is known
-    auto old = openBook(backUp(), OpenMode::look);
+    ASSERT_EQ(backUps().size(), 1U);
+    EXPECT_EQ(backUps().front().reason, BackupReason::olderFormat);
+    auto old = openBook(backUps().front().path, OpenMode::look);
     ASSERT_TRUE(old.ok()) << old.error().sentence;
     EXPECT_EQ(*loadWhole(**old), smallBook());
 }
@@ -65,14 +67,21 @@ TEST_F(Migration, ForLookingAnOlderBookIsNotTouched) {
     const auto opened = openBookWith(stepsWith(hours), m_folder.book(), OpenMode::look);
     ASSERT_FALSE(opened.ok());
     EXPECT_EQ(bytesOf(m_folder.book()), m_before);
-    EXPECT_FALSE(std::filesystem::exists(backUp()));
+    EXPECT_TRUE(backUps().empty());
 }
 
 TEST_F(Migration, AnEarlierCopyIsKept) {
-    writeBytes(backUp(), "an earlier copy");
-    ASSERT_TRUE(openBookWith(stepsWith(hours), m_folder.book(), OpenMode::write).ok());
-    EXPECT_EQ(bytesOf(backUp()), "an earlier copy");
-    EXPECT_TRUE(openBook(backUp() + "-2", OpenMode::look).ok());
+    const FixedClock clock{Date(std::chrono::year(2026) / 11 / 25)};
+    std::filesystem::create_directories(backupFolder(m_folder.book()));
+    const std::string earlier = backupFolder(m_folder.book()) + "/"
+        + backupName(clock.timestamp(), BackupReason::olderFormat);
+    writeBytes(earlier, "an earlier copy");
+    ASSERT_TRUE(
+        openBookWith(stepsWith(hours), m_folder.book(), OpenMode::write, {&clock, {}}).ok());
+    EXPECT_EQ(bytesOf(earlier), "an earlier copy");
+    ASSERT_EQ(backUps().size(), 2U);
+    EXPECT_TRUE(openBook(backUps().front().path, OpenMode::look).ok()
+        || openBook(backUps().back().path, OpenMode::look).ok());
 }
 
 } // namespace

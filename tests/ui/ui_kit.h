@@ -44,6 +44,25 @@ private:
     std::unique_ptr<QSignalSpy> m_refused;
 };
 
+/// Backups of nothing: they only remember what was asked of them.
+class NoSafety final : public SafetyServices {
+public:
+    std::vector<BackupLine> backups() const override { return lines; }
+    void restoreBackup(const QString& path) override { restored = path; }
+    Result<void> writeSnapshot(const QString& path) override {
+        written = path;
+        return {};
+    }
+    void takeInSnapshot(const QString& path) override { taken = path; }
+    Result<QStringList> checkBook() override { return findings; }
+
+    std::vector<BackupLine> lines;
+    QStringList findings;
+    QString restored;
+    QString written;
+    QString taken;
+};
+
 /// Services that only remember what was asked of them.
 class NoServices final : public AppServices {
 public:
@@ -51,6 +70,7 @@ public:
     QStringList recentBooks() const override { return {}; }
     Result<void> newBook(const QString&) override { return {}; }
     Result<void> openBook(const QString&) override { return {}; }
+    SafetyServices& safety() override { return kept; }
     Result<Edit> readPlanFile(const QString&) override { return badInput("No plan here."); }
     Result<void> writePlanFile(Id<Plan>, const QString&) override { return {}; }
     std::vector<PaperChoice> papers() const override {
@@ -62,6 +82,7 @@ public:
     }
     Result<void> writePaper(const QString&, const JobRef&, const QString&) override { return {}; }
 
+    NoSafety kept;
     QString previewed;
 };
 

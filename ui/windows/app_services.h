@@ -3,6 +3,7 @@
 
 #include "desk/job_ref.h"
 #include "job/edit.h"
+#include "windows/safety_services.h"
 
 #include <QString>
 #include <QStringList>
@@ -33,6 +34,9 @@ public:
     virtual Result<void> newBook(const QString& path) = 0;
     /// Goes over to another book: the present window closes. On an error nothing has changed.
     virtual Result<void> openBook(const QString& path) = 0;
+
+    /// What keeps the book on the desk from being lost.
+    virtual SafetyServices& safety() = 0;
 
     /// The edit that brings a plan exchange file into the book.
     virtual Result<Edit> readPlanFile(const QString& path) = 0;

@@ -5,6 +5,7 @@
 #include "desk/text.h"
 #include "windows/app_services.h"
 #include "windows/main_window.h"
+#include "windows/safety_actions.h"
 
 #include <QAction>
 #include <QDir>
@@ -32,6 +33,7 @@ BookActions::BookActions(Desk& desk, AppServices& services, MainWindow& window)
     , m_desk(desk)
     , m_services(services)
     , m_window(window)
+    , m_safety(new SafetyActions(services, window))
     , m_bring(new QAction(tr("&Bring in plan files\u2026"), this)) {
     m_bring->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_B));
     connect(m_bring, &QAction::triggered, this, &BookActions::bringPlanFiles);
@@ -47,6 +49,8 @@ void BookActions::fill(QMenu& menu) {
     connect(recent, &QMenu::aboutToShow, this, [this, recent] { fillRecent(*recent); });
     menu.addSeparator();
     menu.addAction(m_bring);
+    menu.addSeparator();
+    m_safety->fill(menu);
     menu.addSeparator();
     QAction* quit = menu.addAction(tr("&Quit"), QKeySequence::Quit);
     connect(quit, &QAction::triggered, &m_window, &QWidget::close);

@@ -13,6 +13,7 @@ namespace miterbook {
 class AppServices;
 class Desk;
 class MainWindow;
+class SafetyActions;
 
 /// What is done with files: the book itself, and plans brought in and written out.
 class BookActions final : public QObject {
@@ -34,6 +35,7 @@ private:
     Desk& m_desk;
     AppServices& m_services;
     MainWindow& m_window;
+    SafetyActions* m_safety;
     QAction* m_bring;
 };
 
