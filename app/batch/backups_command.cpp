@@ -10,7 +10,7 @@ namespace miterbook {
 
 namespace {
 
-void declare(QCommandLineParser& parser) {
+void declareBackups(QCommandLineParser& parser) {
     parser.addPositionalArgument(QStringLiteral("BOOK"), QStringLiteral("the book"));
     addSwitch(parser, "make", "make one now if the book has changed since the latest");
 }
@@ -35,7 +35,7 @@ Result<void> makeOne(const std::string& book, Console& console) {
     return {};
 }
 
-Result<void> run(const QCommandLineParser& parser, Console& console) {
+Result<void> runBackups(const QCommandLineParser& parser, Console& console) {
     const auto book = positional(parser, 0, "of which book");
     if (!book)
         return book.error();
@@ -56,6 +56,6 @@ Result<void> run(const QCommandLineParser& parser, Console& console) {
 } // namespace
 
 const Command backupsCommand{
-    "backups", "the backups of a book and what each holds, latest first", declare, run};
+    "backups", "the backups of a book and what each holds, latest first", declareBackups, runBackups};
 
 } // namespace miterbook

@@ -2,6 +2,7 @@
 #include "batch/arguments.h"
 #include "batch/bring_hours.h"
 #include "batch/bring_measures.h"
+#include "batch/bring_prices.h"
 #include "batch/bring_schedules.h"
 #include "batch/commands.h"
 #include "io/file_bytes.h"
@@ -24,8 +25,11 @@ void declareBring(QCommandLineParser& parser) {
     addValue(parser, "level", "L", "the level of rows that name none");
     addValue(parser, "house", "H", "with --measures: the house that was measured");
     addValue(parser, "measures", "F.csv", "measures of a house's openings");
-    addValue(
-        parser, "hours", "F.csv", "hours: date, who, house, what, hours, units finished, note");
+    addValue(parser, "hours", "F.csv", "hours: date, who, house, what, hours, units finished, note");
+    addValue(parser, "prices", "F.csv", "a supplier's price list: profile, length, price, per, from");
+    addValue(parser, "supplier", "S", "with --prices: whose list it is");
+    addValue(parser, "from", "D", "with --prices: the day they begin, as 2026-11-25; today if not said");
+    addValue(parser, "per", "P", "with --prices: stick, foot or \"100 ft\"; stick if not said");
     addSwitch(parser, "good-rows", "bring in the good rows of a file that has bad ones");
 }
 
@@ -66,9 +70,10 @@ Result<void> runBring(const QCommandLineParser& parser, Console& console) {
     const QStringList files = parser.positionalArguments().mid(1);
     const bool measures = isSet(parser, "measures");
     const bool hours = isSet(parser, "hours");
-    if (files.isEmpty() && !anySchedule && !measures && !hours) {
+    const bool prices = isSet(parser, "prices");
+    if (files.isEmpty() && !anySchedule && !measures && !hours && !prices) {
         return badInput("Say what to bring in: plan exchange files, schedules of a plan, measures "
-                        "of a house, or hours.");
+                        "of a house, hours, or a supplier's prices.");
     }
     if (measures != isSet(parser, "house"))
         return badInput(
@@ -89,6 +94,10 @@ Result<void> runBring(const QCommandLineParser& parser, Console& console) {
         if (const auto done = bringHours(*opened, file, isSet(parser, "good-rows"), console); !done)
             return done;
     }
+    if (prices) {
+        if (const auto done = bringPrices(*opened, parser, console); !done)
+            return done;
+    }
     if (!measures)
         return {};
     return bringMeasures(*opened, value(parser, "house"), value(parser, "measures"),
@@ -98,7 +107,7 @@ Result<void> runBring(const QCommandLineParser& parser, Console& console) {
 } // namespace
 
 const Command bringCommand{"bring",
-    "bring in plan exchange files, and schedules, measures or hours as CSV", declareBring,
+    "bring in plan exchange files, and schedules, measures, hours or prices as CSV", declareBring,
     runBring};
 
 } // namespace miterbook

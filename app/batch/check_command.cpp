@@ -9,11 +9,11 @@ namespace miterbook {
 
 namespace {
 
-void declare(QCommandLineParser& parser) {
+void declareCheck(QCommandLineParser& parser) {
     parser.addPositionalArgument(QStringLiteral("BOOK"), QStringLiteral("the book"));
 }
 
-Result<void> run(const QCommandLineParser& parser, Console& console) {
+Result<void> runCheck(const QCommandLineParser& parser, Console& console) {
     const auto book = positional(parser, 0, "which book");
     if (!book)
         return book.error();
@@ -40,6 +40,6 @@ Result<void> run(const QCommandLineParser& parser, Console& console) {
 } // namespace
 
 const Command checkCommand{
-    "check", "look at every page, row and issued paper of a book", declare, run};
+    "check", "look at every page, row and issued paper of a book", declareCheck, runCheck};
 
 } // namespace miterbook

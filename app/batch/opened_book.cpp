@@ -13,6 +13,7 @@ Result<OpenedBook> withWorkbook(Result<std::unique_ptr<BookKeeper>> keeper) {
     auto workbook = Workbook::open(**keeper);
     if (!workbook)
         return workbook.error();
+    workbook->setDay(SystemClock().today());
     return OpenedBook{std::move(*keeper), std::move(*workbook)};
 }
 

@@ -7,6 +7,7 @@
 #include "batch/find.h"
 #include "papers/bill_papers.h"
 #include "papers/freeze.h"
+#include "papers/send_bid.h"
 
 namespace miterbook {
 
@@ -30,6 +31,32 @@ Result<Paper> invoiceOf(OpenedBook& opened, const std::string& typed) {
         return paperAsIssued(*issued);
     }
     return Error{Fault::notFound, "No invoice or credit note has the number " + typed + "."};
+}
+
+/// A bid as it was sent; the last revision unless one is said.
+Result<Paper> sentBidOf(OpenedBook& opened, const QCommandLineParser& parser) {
+    const auto number = parseWhole(value(parser, "number"), "The number of a bid", 1, 1'000'000'000);
+    if (!number)
+        return number.error();
+    Result<int> revision = 0;
+    if (isSet(parser, "revision"))
+        revision = parseWhole(value(parser, "revision"), "A revision", 1, 1'000'000);
+    if (!revision)
+        return revision.error();
+    const SentBid* found = nullptr;
+    for (const auto& [id, bid] : opened.book().jobs.of<SentBid>()) {
+        const bool wanted = *revision == 0 || bid.revision == *revision;
+        if (bid.number == *number && wanted && (!found || found->revision < bid.revision))
+            found = &bid;
+    }
+    if (!found) {
+        return Error{Fault::notFound, "No bid of the number " + std::to_string(*number)
+                + (*revision == 0 ? "" : " and revision " + std::to_string(*revision))
+                + " was sent."};
+    }
+    if (auto open = opened.workbook.openPlan(found->job); !open)
+        return open.error();
+    return sentBidPaper(opened.book(), *found);
 }
 
 Result<Paper> extraOf(
@@ -81,6 +108,11 @@ Result<Id<Builder>> findBuilder(const Book& book, const std::string& name) {
 
 Result<Paper> billPaper(const std::string& name, OpenedBook& opened,
     const QCommandLineParser& parser, Date date) {
+    if (name == "sent-bid") {
+        if (!isSet(parser, "number"))
+            return badInput("Say which bid with --number.");
+        return sentBidOf(opened, parser);
+    }
     if (name == "invoice") {
         if (!isSet(parser, "number"))
             return badInput("Say which invoice with --number.");

@@ -12,14 +12,15 @@
 
 namespace miterbook {
 
-/// Papers about money, which are not made of a plan.
-inline constexpr std::array<std::string_view, 3> billPaperNames{"invoice", "extra", "statement"};
+/// Papers that are not reckoned from a plan: those that were sent or issued, and a builder's account.
+inline constexpr std::array<std::string_view, 4> billPaperNames{
+    "sent-bid", "invoice", "extra", "statement"};
 
 inline bool isBillPaper(std::string_view name) {
     return std::ranges::find(billPaperNames, name) != billPaperNames.end();
 }
 
-/// The paper that `print` asks for: an invoice or credit note as it was issued, an extra, or a
+/// The paper that `print` asks for: a bid as it was sent, an invoice or credit note as it was issued, an extra, or a
 /// builder's statement. Errors: one sentence.
 Result<Paper> billPaper(const std::string& name, OpenedBook& opened,
     const QCommandLineParser& parser, Date date);

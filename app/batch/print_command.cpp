@@ -38,7 +38,8 @@ void declarePrint(QCommandLineParser& parser) {
     addValue(parser, "elevation", "E", "with --plan: the plan's elevation");
     addValue(parser, "option", "O", "with --plan: an option; may be given several times");
     addValue(parser, "level", "L", "only this level (takeoff, and the papers of the saw)");
-    addValue(parser, "number", "N", "the invoice or credit note of this number");
+    addValue(parser, "number", "N", "the invoice, credit note or sent bid of this number");
+    addValue(parser, "revision", "R", "with --number: this revision of a sent bid; else the last");
     addValue(parser, "builder", "B", "the statement of this builder");
     addValue(parser, "extra", "X", "with --house: the extra of this title");
     addValue(

@@ -10,7 +10,7 @@ namespace miterbook {
 
 namespace {
 
-void declare(QCommandLineParser& parser) {
+void declareRestore(QCommandLineParser& parser) {
     parser.addPositionalArgument(QStringLiteral("BOOK"), QStringLiteral("the book"));
     parser.addPositionalArgument(QStringLiteral("BACKUP"),
         QStringLiteral("a file that `backups` names, or any other book to put in its place"));
@@ -22,7 +22,7 @@ std::string backupPath(const std::string& book, const std::string& said) {
     return QFile::exists(QString::fromStdString(listed)) ? listed : said;
 }
 
-Result<void> run(const QCommandLineParser& parser, Console& console) {
+Result<void> runRestore(const QCommandLineParser& parser, Console& console) {
     const auto book = positional(parser, 0, "which book");
     if (!book)
         return book.error();
@@ -44,6 +44,6 @@ Result<void> run(const QCommandLineParser& parser, Console& console) {
 } // namespace
 
 const Command restoreCommand{
-    "restore", "put a backup in the place of a book, which is kept beside it", declare, run};
+    "restore", "put a backup in the place of a book, which is kept beside it", declareRestore, runRestore};
 
 } // namespace miterbook

@@ -7,12 +7,12 @@ namespace miterbook {
 
 namespace {
 
-void declare(QCommandLineParser& parser) {
+void declareSalvage(QCommandLineParser& parser) {
     parser.addPositionalArgument(QStringLiteral("BOOK"), QStringLiteral("the damaged book"));
     parser.addPositionalArgument(QStringLiteral("NEW"), QStringLiteral("the book to make"));
 }
 
-Result<void> run(const QCommandLineParser& parser, Console& console) {
+Result<void> runSalvage(const QCommandLineParser& parser, Console& console) {
     const auto book = positional(parser, 0, "which book");
     if (!book)
         return book.error();
@@ -37,6 +37,6 @@ Result<void> run(const QCommandLineParser& parser, Console& console) {
 } // namespace
 
 const Command salvageCommand{
-    "salvage", "read what can be read of a damaged book into a new one", declare, run};
+    "salvage", "read what can be read of a damaged book into a new one", declareSalvage, runSalvage};
 
 } // namespace miterbook

@@ -32,6 +32,19 @@ Result<void> checkBidSetup(const BidSetup& setup) {
     return checks.result();
 }
 
+Pricing wayOf(const BidSetup& setup, Task task) {
+    const bool other = std::ranges::count(setup.otherWay, OtherWay{task}) > 0;
+    if (!other)
+        return setup.pricing;
+    return setup.pricing == Pricing::piecePrices ? Pricing::costAndProfit : Pricing::piecePrices;
+}
+
+BidSetup withOtherWay(BidSetup setup, Task task) {
+    if (std::erase(setup.otherWay, OtherWay{task}) == 0)
+        setup.otherWay.push_back({task});
+    return setup;
+}
+
 Result<void> checkScenario(const Scenario& scenario) {
     if (auto profit = checkProfit(scenario.profitKind, scenario.profit); !profit)
         return profit;

@@ -117,6 +117,12 @@ inline BidSetup setupFrom(const Terms& terms, Id<Plan> plan) {
     return setup;
 }
 
+/// How a task is priced where it has a piece price.
+Pricing wayOf(const BidSetup& setup, Task task);
+
+/// The setup with a task priced the other way than it is.
+BidSetup withOtherWay(BidSetup setup, Task task);
+
 /// Whether a setup makes sense by itself.
 Result<void> checkBidSetup(const BidSetup& setup);
 

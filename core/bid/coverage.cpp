@@ -6,10 +6,12 @@
 namespace miterbook {
 
 Coverage::Coverage(const Takeoff& takeoff, const PriceBook& prices, const BidSetup& setup) {
-    if (setup.pricing != Pricing::piecePrices)
+    for (const auto& [id, price] : prices.of<PiecePrice>()) {
+        if (wayOf(setup, price.task) == Pricing::piecePrices)
+            m_tasks.push_back(price.task);
+    }
+    if (m_tasks.empty())
         return;
-    for (const auto& [id, price] : prices.of<PiecePrice>())
-        m_tasks.push_back(price.task);
     for (const TaskCount& task : takeoff.tasks) {
         if (half(task.task) == Half::byPiece)
             m_rows.emplace_back(task.work, task.source.row);

@@ -13,7 +13,7 @@ namespace miterbook {
 
 /// What the shop's piece prices cover in one bid: the tasks that have one, and with them the
 /// material of the rooms and openings those tasks come from. Nothing when the bid goes by cost and
-/// profit.
+/// profit and no task the other way.
 class Coverage {
 public:
     Coverage(const Takeoff& takeoff, const PriceBook& prices, const BidSetup& setup);

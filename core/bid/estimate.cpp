@@ -4,6 +4,7 @@
 #include "bid/coverage.h"
 #include "bid/estimate_lines.h"
 #include "bid/goods_cost.h"
+#include "bid/price_rules.h"
 #include "bid/trim_cost.h"
 
 #include <algorithm>
@@ -20,6 +21,7 @@ struct Build {
     PerWork<Money> consumables;
     PerWork<Money> overhead;
     PerWork<Money> profit;
+    PerWork<Money> allowances;
 
     PerWork<Money> direct() const {
         PerWork<Money> sum = labour;
@@ -27,6 +29,7 @@ struct Build {
         sum += consumables;
         return sum;
     }
+    /// All but the allowances, on which nothing is earned.
     PerWork<Money> cost() const {
         PerWork<Money> sum = direct();
         sum += overhead;
@@ -51,6 +54,8 @@ public:
         m_build.overhead = shareOut(
             share(m_build.direct().sum(), m_setup.overhead), m_build.direct());
         takeProfit();
+        takeAllowances();
+        takePriceRules();
         takeWorks();
         takeFigures(floorArea);
         return std::move(m_estimate);
@@ -71,8 +76,9 @@ private:
                 "The book has no active crew with a wage; labour costs nothing here.");
         m_estimate.lines
             = estimateLines(m_takeoff, m_prices, m_estimate.crewRate, m_estimate.problems);
-        for (const EstimateLine& line : m_estimate.lines) {
+        for (EstimateLine& line : m_estimate.lines) {
             const Half half = m_coverage.half(line.task);
+            line.byPiece = half == Half::byPiece;
             m_build.hours.at(line.work, half) += line.hours;
             m_build.labour.at(line.work, half) += line.labour;
         }
@@ -107,7 +113,9 @@ private:
         for (const auto& each : Words<PieceOfWork>::list)
             byCost.at(each.value, Half::byPiece) = Money();
         m_build.profit = shareOut(priceOf(byCost.sum()) - byCost.sum(), byCost);
-        if (m_setup.pricing == Pricing::piecePrices) {
+        const bool anyByPiece = std::ranges::any_of(
+            m_estimate.lines, [](const EstimateLine& line) { return line.byPiece; });
+        if (anyByPiece || m_setup.pricing == Pricing::piecePrices) {
             takePiecePrices();
             priceOtherLines();
         }
@@ -119,9 +127,9 @@ private:
         for (const auto& each : Words<PieceOfWork>::list)
             m_build.profit.at(each.value, Half::byPiece) -= cost.at(each.value, Half::byPiece);
         for (EstimateLine& line : m_estimate.lines) {
-            if (!line.piecePrice)
+            if (!line.byPiece)
                 continue;
-            line.price = *line.piecePrice;
+            line.price = line.piecePrice.value_or(Money());
             m_build.profit.at(line.work, Half::byPiece) += line.price;
         }
     }
@@ -137,7 +145,7 @@ private:
             priceOtherLines(first, last, price.at(first->work, Half::byCost), tasks);
             first = last;
         }
-        if (!tasks.empty())
+        if (!tasks.empty() && m_setup.pricing == Pricing::piecePrices)
             m_estimate.notes.push_back("Priced by cost, for want of a piece price: " + tasks + ".");
     }
 
@@ -147,9 +155,10 @@ private:
         std::vector<EstimateLine*> lines;
         std::vector<std::int64_t> weights;
         for (; first != last; ++first) {
-            if (first->piecePrice)
+            if (first->byPiece)
                 continue;
-            if (lines.empty() || lines.back()->task != first->task)
+            const bool said = !lines.empty() && lines.back()->task == first->task;
+            if (!first->piecePrice && !said)
                 tasks += (tasks.empty() ? "" : ", ") + std::string(word(first->task));
             lines.push_back(&*first);
             weights.push_back(first->labour.cents());
@@ -161,11 +170,31 @@ private:
             lines[i]->price = shares[i];
     }
 
+    void takeAllowances() {
+        for (const Allowance& allowance : m_setup.allowances)
+            m_build.allowances.at(allowance.work, Half::byCost) += allowance.amount;
+    }
+
+    /// What the rules add is profit, shared by price.
+    void takePriceRules() {
+        PerWork<Money> price = m_build.cost();
+        price += m_build.profit;
+        price += m_build.allowances;
+        const RuledPrice ruled
+            = ruledPrice(price.sum(), m_setup.minimum, m_setup.roundTo, m_prices.shop().currency);
+        if (ruled.added == Money())
+            return;
+        for (Money& each : price)
+            each = std::max(each, Money());
+        m_build.profit += shareOut(ruled.added, price);
+        m_estimate.notes.insert(m_estimate.notes.end(), ruled.notes.begin(), ruled.notes.end());
+    }
+
     void takeWorks() {
         for (const auto& [work, text] : Words<PieceOfWork>::list) {
             WorkTotal total{work, m_build.hours.of(work), m_build.labour.of(work),
                 m_build.material.of(work), m_build.consumables.of(work), m_build.overhead.of(work),
-                m_build.profit.of(work), Money()};
+                m_build.profit.of(work), Money(), m_build.allowances.of(work)};
             total.price = total.cost() + total.profit;
             const bool hasLine = std::ranges::any_of(m_estimate.lines,
                 [&](const EstimateLine& line) { return line.work == work; });
@@ -184,13 +213,14 @@ private:
         sum.overhead += work.overhead;
         sum.profit += work.profit;
         sum.price += work.price;
+        sum.allowances += work.allowances;
     }
 
     void takeFigures(int floorArea) {
         const WorkTotal& total = m_estimate.total;
         m_estimate.markup = markupOf(total.cost(), total.price);
         m_estimate.margin = marginOf(total.cost(), total.price);
-        const Money left = total.price - total.material - total.consumables;
+        const Money left = total.price - total.material - total.consumables - total.allowances;
         if (total.hours > Hours())
             m_estimate.perManHour = Money::cents(
                 roundedQuotient(Wide(left.cents()) * 60, total.hours.minutes()));

@@ -58,12 +58,12 @@ void addPiecePrice(
     const std::string& currency = prices.shop().currency;
     const PiecePrice* piece = prices.piecePrice(line.task);
     if (line.piecePrice && piece)
-        sentences.push_back("At your piece price, " + formatQuantity(line.quantity, 2) + ' '
+        sentences.push_back("At your piece price" + std::string(line.byPiece ? ", as it is priced here, " : ", ") + formatQuantity(line.quantity, 2) + ' '
             + std::string(word(unitOf(line.task))) + " at " + currency
             + formatUnitPrice(piece->price) + " is " + formatMoney(*line.piecePrice, currency)
             + '.');
-    else if (line.price != Money())
-        sentences.push_back("Without a piece price it brings its share, by labour, of what the "
+    if (!line.byPiece && line.price != Money())
+        sentences.push_back("Priced by cost it brings its share, by labour, of what the "
                             "rest of the piece of work costs with overhead and profit: "
             + formatMoney(line.price, currency) + '.');
 }
@@ -107,7 +107,7 @@ std::vector<std::string> explainCrewRate(const PriceBook& prices) {
     }
     if (sentences.empty())
         return {"Nobody active is in the crew, so an hour of labour costs nothing."};
-    for (const auto& [id, item] : prices.of<Burden>())
+    for (const Burden& item : prices.burdenInForce())
         sentences.push_back(burdenSentence(item, prices));
     sentences.push_back("An hour of one of the crew, on average, with burden: "
         + formatMoney(prices.crewRate(), currency) + '.');

@@ -11,17 +11,21 @@ StickQuestion stickQuestion(const StickNeed& need, const PriceBook& prices) {
 }
 
 const StickPlan* StickMemory::find(const StickQuestion& question) const {
+    const auto plans = m_plans.find(question.need.profile);
+    if (plans == m_plans.end())
+        return nullptr;
     const auto it = std::ranges::find_if(
-        m_plans, [&](const auto& kept) { return kept.first == question; });
-    return it == m_plans.end() ? nullptr : &it->second;
+        plans->second, [&](const auto& kept) { return kept.first == question; });
+    return it == plans->second.end() ? nullptr : &it->second;
 }
 
 void StickMemory::keep(StickQuestion question, StickPlan plan) {
     if (find(question))
         return;
-    m_plans.emplace_front(std::move(question), std::move(plan));
-    if (m_plans.size() > most)
-        m_plans.pop_back();
+    auto& plans = m_plans[question.need.profile];
+    plans.emplace_front(std::move(question), std::move(plan));
+    if (plans.size() > m_most)
+        plans.pop_back();
 }
 
 } // namespace miterbook

@@ -4,6 +4,7 @@
 #include "bid/stick_supply.h"
 
 #include <deque>
+#include <map>
 
 namespace miterbook {
 
@@ -24,13 +25,18 @@ StickQuestion stickQuestion(const StickNeed& need, const PriceBook& prices);
 /// elevation, the profiles that a change has left alone.
 class StickMemory {
 public:
+    /// `most` plans are kept of one profile.
+    explicit StickMemory(std::size_t most = 60)
+        : m_most(most) {}
+
     /// The plan of a question; nullptr when there is none. Good until the next keep().
     const StickPlan* find(const StickQuestion& question) const;
     void keep(StickQuestion question, StickPlan plan);
 
 private:
-    static constexpr std::size_t most = 200;                 ///< some ten houses
-    std::deque<std::pair<StickQuestion, StickPlan>> m_plans; ///< the latest first
+    std::size_t m_most;
+    /// By profile, the latest first.
+    std::map<Id<Profile>, std::deque<std::pair<StickQuestion, StickPlan>>> m_plans;
 };
 
 } // namespace miterbook

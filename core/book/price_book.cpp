@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "book/price_book.h"
 
+#include "book/stick_prices.h"
+
 #include <algorithm>
 
 namespace miterbook {
@@ -58,11 +60,45 @@ std::string_view PriceBook::profileName(Id<Profile> id) const {
     return found ? std::string_view(found->name) : std::string_view("no profile");
 }
 
-std::vector<Stick> PriceBook::stockedSticks(Id<Profile> id) const {
+std::vector<Stick> PriceBook::sticksOf(Id<Profile> id) const {
     std::vector<Stick> sticks = ofProfile(of<Stick>(), id);
-    std::erase_if(sticks, [](const Stick& stick) { return !stick.stocked; });
+    std::vector<Date> since(sticks.size(), noDate);
+    for (const auto& [priceId, price] : of<StickPrice>()) { // once over what may be years of lists
+        const auto stick = std::ranges::find(sticks, price.stick, &Stick::id);
+        if (stick == sticks.end() || (m_day.ok() && price.from > m_day))
+            continue;
+        Date& from = since[static_cast<std::size_t>(stick - sticks.begin())];
+        if (from <= price.from) {
+            stick->price = price.price;
+            from = price.from;
+        }
+    }
     std::ranges::stable_sort(sticks, {}, &Stick::length);
     return sticks;
+}
+
+std::vector<Stick> PriceBook::stockedSticks(Id<Profile> id) const {
+    std::vector<Stick> sticks = sticksOf(id);
+    std::erase_if(sticks, [](const Stick& stick) { return !stick.stocked; });
+    return sticks;
+}
+
+Money PriceBook::priceOf(const Stick& stick) const {
+    return stickPriceOn(*this, stick, m_day);
+}
+
+std::vector<Burden> PriceBook::burdenInForce() const {
+    const auto begun = [&](const Burden& item) { return !m_day.ok() || item.from <= m_day; };
+    std::vector<Burden> items;
+    for (const auto& [id, item] : of<Burden>()) {
+        const bool followed = std::ranges::any_of(of<Burden>(), [&](const auto& entry) {
+            const Burden& other = entry.second;
+            return other.name == item.name && begun(other) && item.from < other.from;
+        });
+        if (begun(item) && !followed)
+            items.push_back(item);
+    }
+    return items;
 }
 
 std::vector<Offcut> PriceBook::offcuts(Id<Profile> id) const {
@@ -103,7 +139,7 @@ Money PriceBook::crewRate() const {
         return {};
     Percent ofWages = Percent::hundred();
     Money perYear;
-    for (const auto& [id, item] : of<Burden>()) {
+    for (const Burden& item : burdenInForce()) {
         ofWages = ofWages + item.ofWages;
         perYear += item.perYear;
     }

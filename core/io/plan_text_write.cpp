@@ -117,10 +117,8 @@ private:
         Json list = Json::array();
         for (const auto& [id, profile] : m_profiles) {
             Json object = writeValue(*profile, m_refs);
-            for (const auto& [stickId, stick] : m_book.prices.of<Stick>()) {
-                if (stick.profile == id)
-                    object["sticks"].push_back(writeValue(stick, m_refs));
-            }
+            for (const Stick& stick : m_book.prices.sticksOf(id))
+                object["sticks"].push_back(writeValue(stick, m_refs));
             list.push_back(std::move(object));
         }
         return list;

@@ -38,14 +38,28 @@ JobFigures figuresFor(const Book& book, Id<Plan> plan, const Selection& selectio
 }
 
 PriceBook pricesFor(const Book& book, Id<Plan> plan) {
-    return withOwnRack(book.prices, book.sheet(plan).of<RackMove>());
+    PriceBook prices = withOwnRack(book.prices, book.sheet(plan).of<RackMove>());
+    const BidSetup* setup = book.bidSetup(plan);
+    if (setup && setup->date.ok())
+        prices.setDay(setup->date);
+    return prices;
+}
+
+PriceBook pricesOfBid(const PriceBook& prices, const BidSetup& setup) {
+    PriceBook priced = prices;
+    if (setup.date.ok())
+        priced.setDay(setup.date);
+    return priced;
 }
 
 void reprice(JobFigures& figures, const Book& book, std::vector<StickPlan> sticks) {
     figures.sticks = std::move(sticks);
-    figures.estimate = estimate(
-        figures.takeoff, figures.sticks, book.prices, figures.setup, figures.whole.plan.floorArea);
-    figures.buy = buyList(figures.takeoff, figures.sticks, book.prices);
+    const bool dated = figures.setup.date.ok();
+    const PriceBook onItsDay = dated ? pricesOfBid(book.prices, figures.setup) : PriceBook();
+    const PriceBook& prices = dated ? onItsDay : book.prices;
+    figures.estimate = estimate(figures.takeoff, figures.sticks, prices, figures.setup,
+        figures.whole.plan.floorArea);
+    figures.buy = buyList(figures.takeoff, figures.sticks, prices);
 }
 
 } // namespace miterbook

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "job/price_sheet.h"
 
+#include "book/stick_prices.h"
+
 #include <algorithm>
 
 namespace miterbook {
@@ -88,19 +90,27 @@ std::vector<Id<Plan>> plansOf(const Book& book, Id<PlanSet> set) {
 }
 
 std::vector<PlanPrices> priceSheet(const Book& book, Id<PlanSet> set, StickMemory& memory,
-    Effort effort, const std::function<bool()>& stop) {
+    Effort effort, const std::function<bool()>& stop, const std::function<void(int, int)>& step) {
+    const PriceBook today = pricesInForce(book.prices);
     const auto planFor = [&](const StickNeed& need) {
-        StickQuestion question = stickQuestion(need, book.prices);
+        StickQuestion question = stickQuestion(need, today);
         if (const StickPlan* known = memory.find(question))
             return *known;
-        StickPlan plan = planSticks(need, book.prices, effort, stop);
-        memory.keep(std::move(question), plan);
+        StickPlan plan = planSticks(need, today, effort, stop);
+        if (!stop || !stop())
+            memory.keep(std::move(question), plan);
         return plan;
     };
+    const std::vector<Id<Plan>> plans = plansOf(book, set);
     std::vector<PlanPrices> sheet;
-    for (const Id<Plan> plan : plansOf(book, set)) {
+    int done = 0;
+    for (const Id<Plan> plan : plans) {
+        if (stop && stop())
+            break;
         if (book.isOpen(plan))
             sheet.push_back(planPrices(book, plan, planFor));
+        if (step)
+            step(++done, static_cast<int>(plans.size()));
     }
     return sheet;
 }

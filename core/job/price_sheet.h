@@ -43,8 +43,13 @@ PlanPrices planPrices(
     const Book& book, Id<Plan> plan, const std::function<StickPlan(const StickNeed&)>& planFor);
 
 /// The prices of every plan of a set, by name; plans that are not opened are left out.
+/// `stop` ends early with the plans priced so far; `step` is told after each plan how many of how many.
 std::vector<PlanPrices> priceSheet(const Book& book, Id<PlanSet> set, StickMemory& memory,
-    Effort effort, const std::function<bool()>& stop = {});
+    Effort effort, const std::function<bool()>& stop = {},
+    const std::function<void(int, int)>& step = {});
+
+/// Plans that a price sheet's memory holds of one profile: some hundred variations.
+inline constexpr std::size_t sheetMemory = 2000;
 
 /// The builder's own plans of a set (not the houses' copies), by name.
 std::vector<Id<Plan>> plansOf(const Book& book, Id<PlanSet> set);

@@ -16,6 +16,8 @@ public:
 
     const Book& book() const { return m_book; }
     IdSource& ids() { return m_ids; }
+    /// The day whose prices and burden are in force.
+    void setDay(Date day) { m_book.prices.setDay(day); }
 
     /// Makes sure that a plan's rows are in memory, and a house's time with its own plan.
     Result<void> openPlan(Id<Plan> plan);

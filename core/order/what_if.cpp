@@ -3,6 +3,7 @@
 
 #include "basics/length_text.h"
 #include "bid/stick_supply.h"
+#include "book/stick_prices.h"
 
 #include <algorithm>
 
@@ -52,7 +53,8 @@ std::int64_t meanFoot(const OrderSums& sums) {
 }
 
 /// Every stick dearer by so much a foot.
-PriceBook surcharged(PriceBook prices, Money perFoot) {
+PriceBook surcharged(const PriceBook& today, Money perFoot) {
+    PriceBook prices = pricesInForce(today);
     const Table<Stick> sticks = prices.of<Stick>();
     for (auto [id, stick] : sticks) {
         if (stick.price <= Money())
@@ -129,7 +131,8 @@ OrderSums orderSums(const std::vector<StickPlan>& plans) {
     return sums;
 }
 
-PriceBook pricesIf(PriceBook prices, const WhatIf& whatIf) {
+PriceBook pricesIf(const PriceBook& today, const WhatIf& whatIf) {
+    PriceBook prices = pricesInForce(today);
     if (whatIf.kerf) {
         Practice practice = prices.practice();
         practice.kerf = *whatIf.kerf;

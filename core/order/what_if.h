@@ -42,7 +42,7 @@ struct OrderSums {
 OrderSums orderSums(const std::vector<StickPlan>& plans);
 
 /// The book with kerf, stocked lengths and the one price as `whatIf` says.
-PriceBook pricesIf(PriceBook prices, const WhatIf& whatIf);
+PriceBook pricesIf(const PriceBook& today, const WhatIf& whatIf);
 
 /// What is needed and how it is planned as it is, plans in the needs' order.
 struct OrderNow {

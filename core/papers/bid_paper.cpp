@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "papers/job_papers.h"
+#include "papers/bid_paper.h"
+
+#include "papers/bid_parts.h"
 
 #include "papers/cells.h"
 #include "papers/heading.h"
@@ -13,31 +15,53 @@ namespace miterbook {
 
 namespace {
 
-void addFacts(Paper& paper, const PaperJob& job) {
+/// "Bid", "Bid 12", "Bid 12, revision 2".
+std::string titleOf(const BidHeading& heading) {
+    std::string title = "Bid";
+    if (heading.number > 0)
+        title += ' ' + std::to_string(heading.number);
+    if (heading.revision > 1)
+        title += ", revision " + std::to_string(heading.revision);
+    return title;
+}
+
+void addFacts(Paper& paper, const PaperJob& job, const BidHeading& heading) {
+    if (heading.number > 0)
+        addFact(paper, "Number", std::to_string(heading.number));
+    if (heading.inPlaceOf != noDate) {
+        addFact(paper, "Revision", std::to_string(heading.revision) + ", in place of that of "
+                + formatDate(heading.inPlaceOf, job.book.prices.shop().monthFirst));
+    }
     addBuilder(paper, job, true);
     addPlan(paper, job);
     addPlace(paper, job, "Address");
     addDate(paper, job, "Date", job.date);
-    const int days = job.book.prices.terms().validDays;
-    if (days > 0 && job.date.ok())
-        addDate(paper, job, "Valid until", addDays(job.date, days));
+    addDate(paper, job, "Valid until", validUntil(job));
 }
 
 /// One line for each piece of work; the total is the sum of the lines printed.
 PaperTable priceTable(const JobFigures& figures, const PriceBook& prices, Money& total) {
+    const bool brief = figures.setup.onePage;
     PaperTable table;
     table.title = "Work and price";
-    table.columns = {{"Piece of work", PaperColumn::Align::left, 16},
+    table.columns = {{"Piece of work", PaperColumn::Align::left, brief ? 60 : 16},
         {"Comprising", PaperColumn::Align::left, 66}, {"Price", PaperColumn::Align::right, 14}};
+    if (brief)
+        table.columns.erase(table.columns.begin() + 1);
     const std::string& symbol = prices.shop().currency;
     for (const WorkTotal& work : figures.estimate.works) {
         total += work.price;
         table.rows.push_back({PaperTable::Kind::plain,
             {Cell::of(capitalised(word(work.work))),
-                Cell::of(scopeWords(work.work, figures, prices)), moneyCell(work.price, symbol)}});
+                Cell::of(brief ? std::string() : scopeWords(work.work, figures, prices)),
+                moneyCell(work.price, symbol)}});
     }
     table.rows.push_back({PaperTable::Kind::total,
         {Cell::of("Total"), Cell::of({}), moneyCell(total, symbol)}});
+    for (PaperTable::Row& row : table.rows) {
+        if (brief)
+            row.cells.erase(row.cells.begin() + 1);
+    }
     return table;
 }
 
@@ -46,6 +70,11 @@ std::vector<std::string> problemsOf(const JobFigures& figures) {
     if (figures.estimate.works.empty())
         problems.emplace_back("Nothing is priced yet.");
     return problems;
+}
+
+void addUnlessEmpty(Paper& paper, PaperTable table) {
+    if (!table.rows.empty())
+        paper.blocks.emplace_back(std::move(table));
 }
 
 /// Lines for both sides to sign and date.
@@ -58,18 +87,33 @@ Signatures signatures(const Paper& paper, const PaperJob& job) {
 
 } // namespace
 
+Date validUntil(const PaperJob& job) {
+    const int days = job.book.prices.terms().validDays;
+    return days > 0 && job.date.ok() ? addDays(job.date, days) : noDate;
+}
+
 Paper bidPaper(const PaperJob& job, const JobFigures& figures) {
+    return bidPaper(
+        job, figures, {}, alternatesFor(job.book, job.plan, job.selection, figures, job.stop));
+}
+
+Paper bidPaper(const PaperJob& job, const JobFigures& figures, const BidHeading& heading,
+    const std::vector<Alternate>& alternates) {
     const PriceBook& prices = job.book.prices;
     const BidSetup& setup = figures.setup;
-    Paper paper = beginPaper("bid", "Bid", job);
-    addFacts(paper, job);
+    Paper paper = beginPaper("bid", titleOf(heading), job);
+    addFacts(paper, job, heading);
     addIncomplete(paper, job, figures, problemsOf(figures));
     addSection(paper, "Scope", Paragraph::Style::body, typedLines(setup.scope));
     Money total;
     paper.blocks.emplace_back(priceTable(figures, prices, total));
     paper.totals.emplace_back("price", moneyCell(total, prices.shop().currency));
-    if (PaperTable materials = materialsTable(figures.takeoff, prices); !materials.rows.empty())
-        paper.blocks.emplace_back(std::move(materials));
+    addUnlessEmpty(paper, allowancesTable(setup, prices));
+    addUnlessEmpty(paper, alternatesTable(alternates, prices));
+    if (!setup.onePage)
+        addUnlessEmpty(paper, materialsTable(figures.takeoff, prices));
+    if (setup.quoteUnits)
+        addUnlessEmpty(paper, unitPricesTable(prices));
     addSection(paper, "Included", Paragraph::Style::list, typedLines(setup.inclusions));
     addSection(paper, "Not included", Paragraph::Style::list, typedLines(setup.exclusions));
     addSection(paper, "Payment", Paragraph::Style::body, typedLines(prices.terms().paymentTerms));

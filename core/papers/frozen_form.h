@@ -53,7 +53,8 @@ struct Describe<PaperColumn> {
     static constexpr std::string_view noun = "column";
     static constexpr void allFields(auto&& take) {
         take(field("title", &PaperColumn::title), field("align", &PaperColumn::align),
-            field("weight", &PaperColumn::weight), field("once", &PaperColumn::once));
+            field("weight", &PaperColumn::weight), field("once", &PaperColumn::once),
+            field("strong", &PaperColumn::strong), field("below", &PaperColumn::below));
     }
 };
 

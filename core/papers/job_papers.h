@@ -5,6 +5,8 @@
 #include "job/figures.h"
 #include "papers/paper.h"
 
+#include <functional>
+
 namespace miterbook {
 
 /// What a paper is for.
@@ -15,6 +17,9 @@ struct PaperJob {
     Id<Level> level;       ///< none: all levels; only papers that go by level heed it
     Date date;
     Selection selection = {}; ///< of a plan's elevations and options; a house knows its own
+    // For what is reckoned anew and takes long; both may be empty.
+    std::function<bool()> stop = {};                     ///< whether to end early: the paper is no good then
+    std::function<void(int done, int all)> step = {};    ///< is told how far it is
 };
 
 // `figures` are those of `plan` with the same selection. To name a house's elevation and options

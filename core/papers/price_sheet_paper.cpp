@@ -81,9 +81,9 @@ Paper priceSheetPaper(const PaperJob& job, const JobFigures&) {
     const Terms& terms = job.book.prices.terms();
     const std::string& symbol = job.book.prices.shop().currency;
     const PlanSet* set = setOf(job);
-    StickMemory memory;
+    StickMemory memory(sheetMemory);
     const std::vector<PlanPrices> sheet = set
-        ? priceSheet(job.book, set->id, memory, Effort::thorough)
+        ? priceSheet(job.book, set->id, memory, Effort::thorough, job.stop, job.step)
         : std::vector<PlanPrices>();
     Paper paper = beginPaper("price-sheet", "Plan price sheet", job);
     if (set) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Papers about money and journal lines without a window.
 #include "app/batch_run.h"
+#include "papers/send_bid.h"
 #include "store/book_file.h"
 #include "support/billed_house.h"
 
@@ -43,6 +44,32 @@ TEST_F(BatchBill, PrintsAnInvoiceByItsNumber) {
     EXPECT_GT(QFileInfo(QString::fromStdString(pdf)).size(), 1000);
     expectRefused(runBatch({"print", "invoice", m_book, "--number", "2", "--text"}), "number 2");
     expectRefused(runBatch({"print", "invoice", m_book, "--text"}), "--number");
+}
+
+TEST_F(BatchBill, PrintsABidAsItWasSent) {
+    const Id<Plan> aspen(31);
+    {
+        auto keeper = openBook(m_book, OpenMode::write);
+        auto workbook = Workbook::open(**keeper);
+        ASSERT_TRUE(workbook.ok() && workbook->openPlan(aspen));
+        for (const int day : {1, 2}) {
+            const PaperJob job{workbook->book(), aspen, {}, {}, marchDay(day)};
+            const auto edit = sendBid(job, figuresFor(workbook->book(), aspen, {}, Effort::quick),
+                workbook->ids());
+            ASSERT_TRUE(edit.ok()) << edit.error().sentence;
+            ASSERT_TRUE(workbook->perform(*edit));
+        }
+    }
+    const BatchRun last = runBatch({"print", "sent-bid", m_book, "--number", "1", "--text"});
+    EXPECT_NE(last.out.find("Bid 1, revision 2"), std::string::npos) << last.out << last.err;
+    const BatchRun first = runBatch(
+        {"print", "sent-bid", m_book, "--number", "1", "--revision", "1", "--text"});
+    EXPECT_EQ(first.out.find("revision"), std::string::npos) << first.out;
+    EXPECT_NE(first.out.find("3/1/2026"), std::string::npos) << first.out;
+    expectRefused(
+        runBatch({"print", "sent-bid", m_book, "--number", "1", "--revision", "3", "--text"}),
+        "No bid of the number 1 and revision 3 was sent.");
+    expectRefused(runBatch({"print", "sent-bid", m_book, "--text"}), "--number");
 }
 
 TEST_F(BatchBill, PrintsExtraAndStatement) {

@@ -41,6 +41,20 @@ protected:
     std::string m_book = m_folder.filePath(QStringLiteral("shop.miterbook")).toStdString();
 };
 
+TEST_F(BatchHours, ASuppliersPricesComeInWholeOrNotAtAll) {
+    const std::string good = write("prices.csv",
+        "Profile,Price,Per\n\"WM 445 casing\",1.75,ft\n\"Nobody's profile\",1,ft\n");
+    const BatchRun refused = runBatch({"bring", m_book, "--prices", good, "--from", "2026-05-01"});
+    EXPECT_EQ(refused.status, 1);
+    EXPECT_NE(refused.err.find("line 3, Profile: The book has no profile \"Nobody's profile\"."),
+        std::string::npos)
+        << refused.err;
+    const BatchRun undated = runBatch({"bring", m_book, "--prices", good, "--from", "May"});
+    EXPECT_NE(undated.err.find("May"), std::string::npos) << undated.err;
+    const BatchRun bundle = runBatch({"bring", m_book, "--prices", good, "--per", "bundle"});
+    EXPECT_NE(bundle.err.find("stick, foot and 100 ft"), std::string::npos) << bundle.err;
+}
+
 TEST_F(BatchHours, AFileWithABadRowIsRefusedWholeUnlessGoodRowsAreAskedFor) {
     ASSERT_EQ(
         runBatch({"start", m_book, "--plan", "Larkspur 2400", "--house", "Lot 14"}).status, 0);

@@ -5,7 +5,7 @@
 #include "stages/bill/bill_page.h"
 #include "stages/bill/draw_tab.h"
 #include "stages/bill/extras_tab.h"
-#include "stages/bill/field_dialog.h"
+#include "widgets/field_dialog.h"
 #include "stages/bill/invoices_tab.h"
 #include "stages/bill/photos.h"
 #include "ui/ui_kit.h"

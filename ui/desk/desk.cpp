@@ -9,7 +9,9 @@ namespace miterbook {
 Desk::Desk(Workbook workbook, const Clock& clock, QObject* parent)
     : QObject(parent)
     , m_workbook(std::move(workbook))
-    , m_clock(clock) {}
+    , m_clock(clock) {
+    m_workbook.setDay(clock.today());
+}
 
 bool Desk::openPlan(Id<Plan> plan) {
     const auto opened = m_workbook.openPlan(plan);
@@ -52,6 +54,7 @@ bool Desk::carryOut(const Edit& edit) {
         refuse(done.error());
         return false;
     }
+    m_workbook.setDay(m_clock.today()); // left open over midnight
     Q_EMIT changed(edit.changes);
     return true;
 }

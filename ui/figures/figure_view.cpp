@@ -95,6 +95,10 @@ void FigureView::setRows(std::vector<FigureRow> rows) {
         widenFor(changed);
 }
 
+int FigureView::currentRow() const {
+    return m_proxy->mapToSource(m_table->currentIndex()).row();
+}
+
 void FigureView::showEvent(QShowEvent* event) {
     QWidget::showEvent(event);
     if (std::exchange(m_widenWhenShown, false))

@@ -21,6 +21,8 @@ public:
     FigureView(const QString& name, const QStringList& titles, QWidget* parent = nullptr);
 
     void setRows(std::vector<FigureRow> rows);
+    /// The row of the cursor as its place among the rows set; -1 for none.
+    int currentRow() const;
     FigureModel* model() { return m_model; }
     QTableView* table() { return m_table; }
 

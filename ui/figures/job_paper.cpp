@@ -5,11 +5,12 @@
 #include "desk/figure_desk.h"
 #include "job/price_sheet.h"
 #include "papers/paper_list.h"
+#include "widgets/long_work.h"
 
-#include <QCursor>
-#include <QGuiApplication>
+#include <QObject>
 
 #include <algorithm>
+#include <optional>
 
 namespace miterbook {
 
@@ -27,17 +28,11 @@ bool openPlans(Desk& desk, const PaperKind& kind, const JobRef& job) {
     return std::ranges::all_of(set, [&](Id<Plan> plan) { return desk.openPlan(plan); });
 }
 
-JobFigures thorough(const Book& book, const JobRef& job) {
-    QGuiApplication::setOverrideCursor(Qt::WaitCursor);
-    JobFigures figures = figuresFor(book, job.plan, job.selection, Effort::thorough);
-    QGuiApplication::restoreOverrideCursor();
-    return figures;
-}
-
 } // namespace
 
 Result<Paper> jobPaper(
-    Desk& desk, const FigureDesk& figures, std::string_view name, const JobRef& job, Date on) {
+    Desk& desk, const FigureDesk& figures, std::string_view name, const JobRef& job, Date on,
+    QWidget* parent) {
     const PaperKind* kind = findPaper(name);
     if (!kind)
         return Error{Fault::notFound, "There is no such paper."};
@@ -50,11 +45,29 @@ Result<Paper> jobPaper(
     }
     if (!openPlans(desk, *kind, job))
         return Error{Fault::notFound, "That plan cannot be opened."};
-    const PaperJob paper{
-        desk.book(), job.plan, job.house, {}, today, job.selection};
-    if (figures.job() == job && figures.settled())
-        return kind->build(paper, figures.figures());
-    return kind->build(paper, thorough(desk.book(), job));
+    const Book book = desk.book(); // the work goes on beside the window
+    const auto settled = settledFigures(figures, job);
+    const bool reckonsMore = kind->ofSet || (kind->build == bidPaper && !job.house);
+    if (settled && !reckonsMore)
+        return kind->build({book, job.plan, job.house, {}, today, job.selection}, *settled);
+    std::optional<Paper> made;
+    const bool whole = runLong(parent, QObject::tr("Reckoning the paper"), [&](LongWork& work) {
+        const auto stop = [&work] { return work.stopped(); };
+        const auto step = [&work](int done, int all) { work.setStep(done, all); };
+        const PaperJob paper{book, job.plan, job.house, {}, today, job.selection, stop, step};
+        made = kind->build(paper,
+            settled ? *settled
+                    : figuresFor(book, job.plan, job.selection, Effort::thorough, stop));
+    });
+    if (!whole || !made)
+        return Error{Fault::cancelled, "The paper was not made: it was stopped."};
+    return *std::move(made);
+}
+
+std::optional<JobFigures> settledFigures(const FigureDesk& figures, const JobRef& job) {
+    if (figures.job() == job && figures.settled() && figures.unsettled() == 0)
+        return figures.figures();
+    return std::nullopt;
 }
 
 } // namespace miterbook

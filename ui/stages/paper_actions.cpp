@@ -36,14 +36,14 @@ QList<QAction*> PaperActions::actions() const {
 }
 
 Result<Paper> PaperActions::paper() const {
-    return jobPaper(m_desk, m_figures, m_paper, m_figures.job(), m_day ? m_day() : noDate);
+    return jobPaper(m_desk, m_figures, m_paper, m_figures.job(), m_day ? m_day() : noDate, m_page);
 }
 
 void PaperActions::preview() {
     const auto made = paper();
     if (made)
         previewPaper(m_page->window(), *made, m_desk.book().prices.shop().page);
-    else
+    else if (made.error().fault != Fault::cancelled)
         m_desk.refuse(made.error());
 }
 
@@ -51,7 +51,7 @@ void PaperActions::save() {
     const auto made = paper();
     if (made)
         savePaperAs(m_page->window(), *made, m_desk.book().prices.shop().page);
-    else
+    else if (made.error().fault != Fault::cancelled)
         m_desk.refuse(made.error());
 }
 

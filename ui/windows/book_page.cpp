@@ -58,7 +58,8 @@ void BookPage::addTables() {
         tr("Your own price for one unit, labour and material together, for bids by the piece."),
         piecePricesTable);
     add(tr("Crew"), tr("Who works, and their wages an hour before burden."), crewTable);
-    add(tr("Burden"), tr("What a crew hour costs besides the wage. ") + starter, burdenTable);
+    add(tr("Burden"), tr("What a crew hour costs besides the wage. Of items of one name the latest that has begun "
+           "counts: type next year's figures as a row of their own. ") + starter, burdenTable);
     add(tr("Builders"), tr("Your customers."), buildersTable);
     add(tr("Plan sets"), tr("Each builder's plans by community or series."), planSetsTable);
     add(tr("Offcut rack"), tr("Usable remainders. A stick plan takes them before it buys."),

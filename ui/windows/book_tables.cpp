@@ -56,6 +56,7 @@ constexpr Column<PiecePrice> piecePriceColumns[] = {
     wordColumn<&PiecePrice::task>(QT_TRANSLATE_NOOP("Column", "Task")),
     unitPriceColumn<&PiecePrice::price>(QT_TRANSLATE_NOOP("Column", "Price")),
     unitColumn<PiecePrice>(),
+    checkColumn<&PiecePrice::quoted>(QT_TRANSLATE_NOOP("Column", "Quoted for extras")),
     fromColumn<PiecePrice>(),
 };
 
@@ -70,6 +71,7 @@ constexpr Column<Burden> burdenColumns[] = {
     percentColumn<&Burden::ofWages>(QT_TRANSLATE_NOOP("Column", "Of wages")),
     moneyColumn<&Burden::perYear>(QT_TRANSLATE_NOOP("Column", "A year, each person")),
     wholeColumn<&Burden::year, 0, 2200, Zero::hidden>(QT_TRANSLATE_NOOP("Column", "Figures of")),
+    dateColumn<&Burden::from>(QT_TRANSLATE_NOOP("Column", "In force from")),
     fromColumn<Burden>(),
     textColumn<&Burden::source>(QT_TRANSLATE_NOOP("Column", "Source")),
 };

@@ -1,12 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "windows/profiles_panel.h"
 
+#include "book/stick_prices.h"
+#include "figures/figure_cells.h"
+#include "figures/figure_view.h"
+#include "job/stick_edits.h"
 #include "widgets/columns.h"
 #include "widgets/data_table.h"
 #include "widgets/plain_text.h"
 #include "windows/book_table.h"
+#include "windows/price_list_dialog.h"
 
 #include <QLabel>
+#include <QPushButton>
 #include <QSplitter>
 #include <QVBoxLayout>
 
@@ -67,21 +73,65 @@ TableSpec<Stick> stickSpec(Desk& desk, const std::shared_ptr<Id<Profile>>& of) {
         return stick;
     };
     TableSpec<Stick> spec = bookSpec<Stick>(desk, QObject::tr("Sticks"), stickColumns, begin);
-    spec.rows = [&desk, of] {
-        std::vector<Stick> sticks;
-        for (const auto& [id, stick] : desk.book().prices.of<Stick>()) {
-            if (stick.profile == *of)
-                sticks.push_back(stick);
-        }
-        std::ranges::stable_sort(sticks, {}, &Stick::length);
-        return sticks;
+    spec.rows = [&desk, of] { return desk.book().prices.sticksOf(*of); };
+    spec.store = [&desk](EditBuilder& edit, Stick stick) {
+        putStick(edit, desk.ids(), std::move(stick), desk.clock().today());
     };
+    spec.remove = [](EditBuilder& edit, const Stick& stick) { removeStick(edit, stick.id); };
     spec.title = [&desk](const Stick& stick) {
         return "stick of " + std::string(desk.book().prices.profileName(stick.profile));
     };
     spec.emptyHint = QObject::tr("Type the lengths the yard sells and what one stick costs.");
     return spec;
 }
+
+/// The dated prices of the profile's sticks, the latest first.
+std::vector<FigureRow> historyRows(const PriceBook& prices, Id<Profile> profile) {
+    std::vector<FigureRow> rows;
+    for (const Stick& stick : prices.sticksOf(profile)) {
+        auto history = priceHistory(prices, stick.id);
+        std::ranges::reverse(history);
+        for (const StickPrice& price : history) {
+            const bool begun = !prices.day().ok() || price.from <= prices.day();
+            FigureRow row;
+            row.cells = {lengthCell(stick.length, prices.shop().lengths()),
+                wordCell(isoDate(price.from)), moneyCell(price.price),
+                {QObject::tr("%1 a %2").arg(text(formatUnitPrice(price.quoted)), text(word(price.per))),
+                    std::nullopt},
+                wordCell(price.supplier)};
+            row.from = begun ? QObject::tr("In force from that day until the next one of this stick.")
+                             : QObject::tr("Not in force yet.");
+            rows.push_back(std::move(row));
+        }
+    }
+    return rows;
+}
+
+/// The sticks of the current profile, with the history of their prices below.
+struct StickSide {
+    QWidget* whole = new QWidget;
+    QLabel* of = headLabel({});
+    FigureView* history = new FigureView(QObject::tr("Prices by day"),
+        {QObject::tr("Stick"), QObject::tr("From"), QObject::tr("Price of one"), QObject::tr("Quoted"),
+            QObject::tr("Supplier")});
+
+    StickSide(Desk& desk, TableModelBase& sticks) {
+        auto* bring = new QPushButton(QObject::tr("&Bring in a supplier's prices\u2026"));
+        bring->setAutoDefault(false);
+        QObject::connect(bring, &QPushButton::clicked, whole, [&desk, this_ = whole] {
+            PriceListDialog(desk, this_->window()).exec();
+        });
+        auto* split = new QSplitter(Qt::Vertical);
+        split->addWidget(new TablePanel(sticks));
+        split->addWidget(history);
+        split->setChildrenCollapsible(false);
+        auto* layout = new QVBoxLayout(whole);
+        layout->setContentsMargins(0, 0, 0, 0);
+        layout->addWidget(of);
+        layout->addWidget(split, 1);
+        layout->addWidget(bring, 0, Qt::AlignLeft);
+    }
+};
 
 } // namespace
 
@@ -92,26 +142,25 @@ QWidget* profilesPanel(Desk& desk) {
     auto* left = new TablePanel(*profiles);
     const auto current = std::make_shared<Id<Profile>>();
     auto* sticks = new TableModel<Stick>(desk, stickSpec(desk, current), both);
-    auto* of = headLabel({});
-    auto* right = new QWidget;
-    auto* layout = new QVBoxLayout(right);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->addWidget(of);
-    layout->addWidget(new TablePanel(*sticks), 1);
+    const StickSide side(desk, *sticks);
     both->addWidget(left);
-    both->addWidget(right);
+    both->addWidget(side.whole);
     both->setStretchFactor(0, 3);
     both->setStretchFactor(1, 2);
-    const auto show = [=, &left = left->table()] {
+    const auto show = [=, &desk, &left = left->table()] {
         const Profile* profile = profiles->rowAt(left.currentRow());
         *current = profile ? profile->id : Id<Profile>();
-        of->setText(profile ? QObject::tr("Sticks of %1").arg(text(profile->name))
+        side.of->setText(profile ? QObject::tr("Sticks of %1").arg(text(profile->name))
                             : QObject::tr("Sticks"));
-        right->setEnabled(profile != nullptr);
+        side.whole->setEnabled(profile != nullptr);
         sticks->refresh();
+        side.history->setRows(historyRows(desk.book().prices, *current));
     };
     QObject::connect(&left->table(), &DataTable::currentRowChanged, both, show);
     QObject::connect(profiles, &QAbstractItemModel::dataChanged, both, show);
+    QObject::connect(&desk, &Desk::changed, both, [=, &desk] {
+        side.history->setRows(historyRows(desk.book().prices, *current));
+    });
     left->table().setCurrentIndex(left->table().model()->index(0, 0));
     show();
     return both;

@@ -18,7 +18,7 @@ namespace {
 
 using testing::HasSubstr;
 
-constexpr Id<Plan> aspenPlan{31};
+constexpr Id<Plan> aspenOfBids{31};
 constexpr Id<Variant> blankWall{40};
 
 Date day(unsigned number) {
@@ -31,20 +31,20 @@ protected:
         : m_keeper(bookWithHouse())
         , m_workbook(Workbook::open(m_keeper).value()) {}
     void SetUp() override {
-        ASSERT_TRUE(m_workbook.openPlan(aspenPlan));
+        ASSERT_TRUE(m_workbook.openPlan(aspenOfBids));
         ASSERT_TRUE(m_workbook.openPlan(house().work));
     }
 
     static Book bookWithHouse() {
         Book book = smallBook();
-        Plan birch = *book.plan(aspenPlan);
+        Plan birch = *book.plan(aspenOfBids);
         birch.id = Id<Plan>(32);
         birch.name = "Birch";
         book.jobs.of<Plan>().put(birch);
         book.sheets[birch.id];
         IdSource ids{1000};
         HouseStart start;
-        start.plan = aspenPlan;
+        start.plan = aspenOfBids;
         start.name = "Lot 12";
         apply(book, *startHouse(book, ids, start));
         return book;
@@ -103,39 +103,39 @@ protected:
 };
 
 TEST_F(SentBids, ARevisionKeepsTheNumberAndSupersedes) {
-    const SentBid first = send(aspenPlan, Money::dollars(9000));
+    const SentBid first = send(aspenOfBids, Money::dollars(9000));
     EXPECT_EQ(first.number, 1);
     EXPECT_EQ(bidName(first), "1");
-    const SentBid second = send(aspenPlan, Money::dollars(9200));
+    const SentBid second = send(aspenOfBids, Money::dollars(9200));
     EXPECT_EQ(second.number, 1);
     EXPECT_EQ(bidName(second), "1, revision 2");
     EXPECT_EQ(standing(first), BidStanding::superseded);
     EXPECT_EQ(standing(second), BidStanding::open);
-    EXPECT_EQ(sentBidsOf(book(), aspenPlan).front().revision, 2); // the latest first
+    EXPECT_EQ(sentBidsOf(book(), aspenOfBids).front().revision, 2); // the latest first
 }
 
 TEST_F(SentBids, AnotherPlanOrOtherOptionsAreAnotherNumber) {
-    const SentBid bare = send(aspenPlan, Money::dollars(9000));
+    const SentBid bare = send(aspenOfBids, Money::dollars(9000));
     const Selection walled{{}, {blankWall}};
-    const SentBid withOption = send(aspenPlan, Money::dollars(8700), walled);
+    const SentBid withOption = send(aspenOfBids, Money::dollars(8700), walled);
     EXPECT_EQ(withOption.number, 2);
     EXPECT_EQ(send(Id<Plan>(32), Money::dollars(5000)).number, 3);
     EXPECT_EQ(standing(bare), BidStanding::open);
-    EXPECT_EQ(nextBidNumber(book(), aspenPlan, walled), (BidNumber{2, 2}));
+    EXPECT_EQ(nextBidNumber(book(), aspenOfBids, walled), (BidNumber{2, 2}));
     EXPECT_EQ(nextBidNumber(book(), house().work, {}), (BidNumber{4, 1}));
 }
 
 TEST_F(SentBids, OptionsInAnotherOrderAreTheSame) {
-    Variant second = *book().sheet(aspenPlan).of<Variant>().find(blankWall);
+    Variant second = *book().sheet(aspenOfBids).of<Variant>().find(blankWall);
     second.id = Id<Variant>(400);
     second.name = "Crown";
     ASSERT_TRUE(m_workbook.perform(putEdit(book(), "Add", second)));
-    send(aspenPlan, Money::dollars(9000), {{}, {blankWall, second.id}});
-    EXPECT_EQ(nextBidNumber(book(), aspenPlan, {{}, {second.id, blankWall}}), (BidNumber{1, 2}));
+    send(aspenOfBids, Money::dollars(9000), {{}, {blankWall, second.id}});
+    EXPECT_EQ(nextBidNumber(book(), aspenOfBids, {{}, {second.id, blankWall}}), (BidNumber{1, 2}));
 }
 
 TEST_F(SentBids, WhatWasSentStays) {
-    const SentBid bid = send(aspenPlan, Money::dollars(9000));
+    const SentBid bid = send(aspenOfBids, Money::dollars(9000));
     SentBid changed = bid;
     changed.amount = Money::dollars(8000);
     changed.prices.front().price = changed.amount;
@@ -144,18 +144,18 @@ TEST_F(SentBids, WhatWasSentStays) {
     EXPECT_THAT(refusal(EditBuilder(book(), "Remove").remove(bid.id).take()),
         HasSubstr("stays as it is"));
     EXPECT_EQ(held(bid), bid);
-    EXPECT_THAT(refusal(removePlan(book(), aspenPlan)), HasSubstr("given out of hand"));
-    EXPECT_TRUE(book().plan(aspenPlan));
+    EXPECT_THAT(refusal(removePlan(book(), aspenOfBids)), HasSubstr("given out of hand"));
+    EXPECT_TRUE(book().plan(aspenOfBids));
 }
 
 TEST_F(SentBids, UndoOfSendingIsRefused) {
-    const Edit edit = sending(aspenPlan, Money::dollars(9000));
+    const Edit edit = sending(aspenOfBids, Money::dollars(9000));
     ASSERT_EQ(refusal(edit), "done");
     EXPECT_THAT(refusal(inverse(edit)), HasSubstr("stays as it is"));
 }
 
 TEST_F(SentBids, NumbersHaveNoGapsAndComeWithTheirPaper) {
-    Edit edit = sending(aspenPlan, Money::dollars(9000));
+    Edit edit = sending(aspenOfBids, Money::dollars(9000));
     SentBid gap = std::get<SentBid>(*edit.changes.back().after);
     gap.number = 5;
     EXPECT_EQ(refusal(EditBuilder(book(), "Send").put(gap).take()),
@@ -165,13 +165,13 @@ TEST_F(SentBids, NumbersHaveNoGapsAndComeWithTheirPaper) {
         "A bid is sent together with its paper.");
     std::get<SentBid>(*edit.changes.back().after).date = day(3); // not the paper's
     EXPECT_EQ(refusal(edit), "A bid is sent together with its paper.");
-    edit = sending(aspenPlan, Money::dollars(9000));
+    edit = sending(aspenOfBids, Money::dollars(9000));
     std::get<SentBid>(*edit.changes.back().after).prices.front().price = Money::dollars(1);
     EXPECT_THAT(refusal(edit), HasSubstr("do not add up"));
 }
 
 TEST_F(SentBids, AnAnswerNeedsADayAndCanBeTakenBack) {
-    const SentBid bid = send(aspenPlan, Money::dollars(9000));
+    const SentBid bid = send(aspenOfBids, Money::dollars(9000));
     EXPECT_THAT(answer(bid, BidAnswer::lost, noDate), HasSubstr("on which day"));
     EXPECT_EQ(answer(bid, BidAnswer::lost), "done");
     EXPECT_EQ(standing(bid), BidStanding::lost);
@@ -180,8 +180,8 @@ TEST_F(SentBids, AnAnswerNeedsADayAndCanBeTakenBack) {
 }
 
 TEST_F(SentBids, ASupersededBidIsNotAnswered) {
-    const SentBid first = send(aspenPlan, Money::dollars(9000));
-    send(aspenPlan, Money::dollars(9200));
+    const SentBid first = send(aspenOfBids, Money::dollars(9000));
+    send(aspenOfBids, Money::dollars(9200));
     EXPECT_EQ(answer(first, BidAnswer::accepted),
         "Bid 1 is superseded: the answer belongs to its last revision.");
 }
@@ -233,8 +233,8 @@ TEST_F(SentBids, AsSentKeepsCostAndAddsWorksThatAreGone) {
 }
 
 TEST_F(SentBids, WinRateCountsEachNumberOnce) {
-    send(aspenPlan, Money::dollars(9000));
-    const SentBid won = send(aspenPlan, Money::dollars(9200));
+    send(aspenOfBids, Money::dollars(9000));
+    const SentBid won = send(aspenOfBids, Money::dollars(9200));
     const SentBid lost = send(Id<Plan>(32), Money::dollars(4000));
     send(house().work, Money::dollars(700));
     ASSERT_EQ(answer(won, BidAnswer::accepted), "done");
@@ -249,9 +249,9 @@ TEST_F(SentBids, WinRateCountsEachNumberOnce) {
 }
 
 TEST_F(SentBids, AStartedHouseDoesNotInheritTheBids) {
-    send(aspenPlan, Money::dollars(9000));
+    send(aspenOfBids, Money::dollars(9000));
     HouseStart start;
-    start.plan = aspenPlan;
+    start.plan = aspenOfBids;
     start.name = "Lot 13";
     const auto edit = startHouse(book(), m_workbook.ids(), start);
     ASSERT_TRUE(edit.ok());
@@ -260,25 +260,25 @@ TEST_F(SentBids, AStartedHouseDoesNotInheritTheBids) {
 }
 
 TEST_F(SentBids, SettingsAreCopiedToAnotherPlan) {
-    BidSetup setup = setupFrom(book().prices.terms(), aspenPlan);
+    BidSetup setup = setupFrom(book().prices.terms(), aspenOfBids);
     setup.id = m_workbook.ids().next<BidSetup>();
     setup.profit = Percent::whole(31);
     setup.scope = "Trim as drawn.";
     setup.allowances = {{"Hardware", PieceOfWork::hardware, Money::dollars(900)}};
     ASSERT_TRUE(m_workbook.perform(putEdit(book(), "Set", setup)));
-    const auto edit = copyBidSettings(book(), m_workbook.ids(), aspenPlan, Id<Plan>(32));
+    const auto edit = copyBidSettings(book(), m_workbook.ids(), aspenOfBids, Id<Plan>(32));
     ASSERT_TRUE(edit.ok());
     EXPECT_EQ(edit->sentence, "Copy the bid settings of Aspen to Birch");
     ASSERT_TRUE(m_workbook.perform(*edit));
     BidSetup copied = *book().bidSetup(Id<Plan>(32));
     EXPECT_NE(copied.id, setup.id);
     copied.id = setup.id;
-    copied.plan = aspenPlan;
+    copied.plan = aspenOfBids;
     EXPECT_EQ(copied, setup);
-    const auto again = copyBidSettings(book(), m_workbook.ids(), aspenPlan, Id<Plan>(32));
+    const auto again = copyBidSettings(book(), m_workbook.ids(), aspenOfBids, Id<Plan>(32));
     ASSERT_FALSE(again.ok());
     EXPECT_EQ(again.error().sentence, "Birch has these settings already.");
-    EXPECT_FALSE(copyBidSettings(book(), m_workbook.ids(), aspenPlan, aspenPlan).ok());
+    EXPECT_FALSE(copyBidSettings(book(), m_workbook.ids(), aspenOfBids, aspenOfBids).ok());
 }
 
 } // namespace

@@ -6,7 +6,12 @@
 #include "desk/figure_desk.h"
 #include "stages/bid/bid_rows.h"
 #include "stages/bid/bid_setup_form.h"
+#include "stages/bid/both_ways_tab.h"
 #include "stages/bid/risk_panel.h"
+#include "stages/bid/sent_rows.h"
+#include "stages/bid/sent_tab.h"
+#include "stages/bid/sheet_tab.h"
+#include "stages/bid/what_if_tab.h"
 #include "figures/figure_cells.h"
 #include "figures/figure_view.h"
 #include "widgets/plain_text.h"
@@ -91,7 +96,7 @@ QWidget* BidPage::tables() {
     auto* tabs = new QTabWidget(this);
     m_works = new FigureView(tr("By piece of work"),
         {tr("Piece of work"), tr("Hours"), tr("Labour"), tr("Material"), tr("Consumables"),
-            tr("Overhead"), tr("Cost"), tr("Profit"), tr("Price")},
+            tr("Overhead"), tr("Allowances"), tr("Cost"), tr("Profit"), tr("Price")},
         this);
     m_lines = new FigureView(tr("Hours line by line"),
         {tr("Piece of work"), tr("Task"), tr("Conditions"), tr("Quantity"), tr("Unit"),
@@ -101,19 +106,36 @@ QWidget* BidPage::tables() {
     tabs->addTab(m_works, tr("By piece of work"));
     tabs->addTab(m_lines, tr("Hours line by line"));
     tabs->addTab(m_risk, tr("Risk"));
+    m_bothWays = new BothWaysTab(m_desk, this);
+    tabs->addTab(m_bothWays, tr("Piece and cost"));
+    tabs->addTab(m_form->allowances(), tr("Allowances"));
+    m_whatIf = new WhatIfTab(m_desk, m_figures, this);
+    tabs->addTab(m_whatIf, tr("What if"));
+    m_sheet = new SheetTab(m_desk, this);
+    tabs->addTab(m_sheet, tr("Plan set"));
+    m_sent = new SentTab(m_desk, m_figures, this);
+    m_wins = new FigureView(tr("Won and lost by builder"), winTitles(), this);
+    tabs->addTab(m_sent, tr("Sent"));
+    tabs->addTab(m_wins, tr("Won and lost"));
     return tabs;
 }
 
 void BidPage::showJob(const JobRef& job) {
     m_form->showJob(job);
+    m_sent->showJob(job);
+    m_sheet->showJob(job);
+    m_whatIf->showJob(job);
 }
 
 void BidPage::refresh() {
     const JobFigures& figures = m_figures.figures();
     refreshSummary();
-    m_works->setRows(workRows(figures, m_desk.book().prices));
-    m_lines->setRows(lineRows(figures, m_desk.book().prices));
+    const PriceBook prices = pricesOfBid(m_desk.book().prices, figures.setup);
+    m_works->setRows(workRows(figures, prices));
+    m_lines->setRows(lineRows(figures, prices));
+    m_bothWays->showFigures(m_figures.job(), figures);
     m_risk->showFigures(figures);
+    m_wins->setRows(winRows(m_desk.book()));
 }
 
 void BidPage::refreshSummary() {

@@ -10,10 +10,14 @@ class QLabel;
 namespace miterbook {
 
 class BidSetupForm;
+class BothWaysTab;
 class Desk;
 class FigureDesk;
 class FigureView;
 class RiskPanel;
+class SentTab;
+class SheetTab;
+class WhatIfTab;
 
 /// The bid: how it is priced on the left, what comes of it on the right.
 class BidPage : public QWidget {
@@ -22,6 +26,10 @@ public:
     BidPage(Desk& desk, FigureDesk& figures, QWidget* parent = nullptr);
 
     void showJob(const JobRef& job);
+    BothWaysTab& bothWays() const { return *m_bothWays; }
+    WhatIfTab& whatIf() const { return *m_whatIf; }
+    SheetTab& sheet() const { return *m_sheet; }
+    SentTab& sent() const { return *m_sent; }
 
 private:
     QWidget* summary();
@@ -39,6 +47,11 @@ private:
     FigureView* m_works;
     FigureView* m_lines;
     RiskPanel* m_risk;
+    BothWaysTab* m_bothWays;
+    SentTab* m_sent;
+    SheetTab* m_sheet;
+    WhatIfTab* m_whatIf;
+    FigureView* m_wins;
 };
 
 } // namespace miterbook

@@ -12,17 +12,9 @@ FigureRow workRow(const WorkTotal& total, std::string_view name) {
     FigureRow row;
     row.cells = {wordCell(name), hoursCell(total.hours), moneyCell(total.labour),
         moneyCell(total.material), moneyCell(total.consumables), moneyCell(total.overhead),
+        total.allowances == Money() ? emptyCell() : moneyCell(total.allowances),
         moneyCell(total.cost()), moneyCell(total.profit), moneyCell(total.price)};
     return row;
-}
-
-QString conditionsText(Conditions conditions) {
-    QStringList all;
-    for (const auto& entry : Words<Condition>::list) {
-        if (conditions.has(entry.value))
-            all << text(entry.text);
-    }
-    return all.join(QStringLiteral(", "));
 }
 
 FigureCell piecePriceCell(const EstimateLine& line) {
@@ -43,6 +35,15 @@ FigureRow lineRow(const EstimateLine& line, const JobFigures& figures, const Pri
 }
 
 } // namespace
+
+QString conditionsText(Conditions conditions) {
+    QStringList all;
+    for (const auto& entry : Words<Condition>::list) {
+        if (conditions.has(entry.value))
+            all << text(entry.text);
+    }
+    return all.join(QStringLiteral(", "));
+}
 
 std::vector<FigureRow> workRows(const JobFigures& figures, const PriceBook& prices) {
     std::vector<FigureRow> rows;

@@ -4,8 +4,12 @@
 #include "basics/number_text.h"
 #include "desk/desk.h"
 #include "desk/text.h"
+#include "stages/bid/allowance_table.h"
 #include "widgets/column_text.h"
+#include "widgets/columns.h"
+#include "widgets/table_model_base.h"
 
+#include <QCheckBox>
 #include <QComboBox>
 #include <QEvent>
 #include <QFormLayout>
@@ -46,10 +50,20 @@ BidSetupForm::BidSetupForm(Desk& desk, QWidget* parent)
     m_trips = addLine(form, tr("Trips"));
     m_waste = addLine(form, tr("Waste % instead of stick plan"));
     m_waste->setToolTip(tr("0: material is priced from the stick plan"));
+    m_date = addLine(form, tr("Prices in force on"));
+    m_date->setPlaceholderText(tr("today"));
+    m_date->setToolTip(tr("Written as 2026-11-25; empty: prices and burden of today"));
+    m_minimum = addLine(form, tr("Minimum job"));
+    m_roundTo = addLine(form, tr("Rounded up to a multiple of"));
+    m_offerOptions = addCheck(form, tr("Offer other options as alternates"), &BidSetup::offerOptions);
+    m_quoteUnits = addCheck(form, tr("Quote prices for extras"), &BidSetup::quoteUnits);
+    m_onePage = addCheck(form, tr("Summary on one page"), &BidSetup::onePage);
+    m_allowances = allowanceTable(desk, [this] { return present(); }, this);
     m_scope = addText(form, tr("Scope"));
     m_inclusions = addText(form, tr("Included"));
     m_exclusions = addText(form, tr("Not included"));
     connectNumbers();
+    connectRules();
     connectWords();
     connect(&desk, &Desk::changed, this, [this] { refresh(); });
 }
@@ -79,6 +93,45 @@ QPlainTextEdit* BidSetupForm::addText(QFormLayout* form, const QString& label) {
     box->installEventFilter(this);
     form->addRow(label, box);
     return box;
+}
+
+QCheckBox* BidSetupForm::addCheck(
+    QFormLayout* form, const QString& words, bool BidSetup::*to) {
+    auto* box = new QCheckBox(words, this);
+    form->addRow(box);
+    connect(box, &QCheckBox::clicked, this, [this, words, to](bool on) {
+        change(words + (on ? tr(": yes") : tr(": no")), [&](BidSetup& setup) -> Result<void> {
+            setup.*to = on;
+            return {};
+        });
+    });
+    return box;
+}
+
+void BidSetupForm::connectRules() {
+    const auto money = [this](QLineEdit* line, const QString& sentence, Money BidSetup::*to) {
+        connect(line, &QLineEdit::editingFinished, this, [this, line, sentence, to] {
+            change(sentence, [&](BidSetup& setup) -> Result<void> {
+                const QString typed = line->text().trimmed();
+                const auto value = typed.isEmpty() ? Money() : parseMoney(utf8(typed));
+                if (!value)
+                    return value.error();
+                setup.*to = *value;
+                return {};
+            });
+        });
+    };
+    money(m_minimum, tr("Set the minimum job"), &BidSetup::minimum);
+    money(m_roundTo, tr("Set what the price is rounded up to"), &BidSetup::roundTo);
+    connect(m_date, &QLineEdit::editingFinished, this, [this] {
+        change(tr("Set the day of the prices"), [&](BidSetup& setup) -> Result<void> {
+            const auto value = parseIsoDate(utf8(m_date->text().trimmed()));
+            if (!value)
+                return value.error();
+            setup.date = *value;
+            return {};
+        });
+    });
 }
 
 void BidSetupForm::connectNumbers() {
@@ -164,6 +217,8 @@ void BidSetupForm::takeText(const QPlainTextEdit* box) {
 void BidSetupForm::showJob(const JobRef& job) {
     m_job = job;
     setEnabled(static_cast<bool>(job));
+    m_allowances->setEnabled(static_cast<bool>(job));
+    m_allowances->findChild<TableModelBase*>()->refresh();
     refresh();
 }
 
@@ -175,6 +230,12 @@ void BidSetupForm::refresh() {
     fill(m_overhead, formatPercent(setup.overhead));
     fill(m_trips, std::to_string(setup.trips));
     fill(m_waste, formatPercent(setup.waste));
+    fill(m_date, isoDate(setup.date));
+    fill(m_minimum, setup.minimum == Money() ? std::string() : formatMoney(setup.minimum));
+    fill(m_roundTo, setup.roundTo == Money() ? std::string() : formatMoney(setup.roundTo));
+    m_offerOptions->setChecked(setup.offerOptions);
+    m_quoteUnits->setChecked(setup.quoteUnits);
+    m_onePage->setChecked(setup.onePage);
     fill(m_scope, setup.scope);
     fill(m_inclusions, setup.inclusions);
     fill(m_exclusions, setup.exclusions);

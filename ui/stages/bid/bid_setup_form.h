@@ -8,6 +8,7 @@
 
 #include <functional>
 
+class QCheckBox;
 class QComboBox;
 class QFormLayout;
 class QLineEdit;
@@ -25,6 +26,8 @@ public:
     explicit BidSetupForm(Desk& desk, QWidget* parent = nullptr);
 
     void showJob(const JobRef& job);
+    /// The table of the bid's allowances, for a page beside the form.
+    QWidget* allowances() const { return m_allowances; }
 
 protected:
     /// A text box is taken over when it is left.
@@ -36,7 +39,9 @@ private:
     QComboBox* addChoice(QFormLayout* form, const QString& label, const QStringList& words);
     QLineEdit* addLine(QFormLayout* form, const QString& label);
     QPlainTextEdit* addText(QFormLayout* form, const QString& label);
+    QCheckBox* addCheck(QFormLayout* form, const QString& words, bool BidSetup::*to);
     void connectNumbers();
+    void connectRules();
     void connectWords();
     BidSetup present() const;
     void change(const QString& sentence, const Change& change);
@@ -51,6 +56,13 @@ private:
     QLineEdit* m_overhead;
     QLineEdit* m_trips;
     QLineEdit* m_waste;
+    QLineEdit* m_date;
+    QLineEdit* m_minimum;
+    QLineEdit* m_roundTo;
+    QCheckBox* m_offerOptions;
+    QCheckBox* m_quoteUnits;
+    QCheckBox* m_onePage;
+    QWidget* m_allowances;
     QPlainTextEdit* m_scope;
     QPlainTextEdit* m_inclusions;
     QPlainTextEdit* m_exclusions;

@@ -3,6 +3,7 @@
 
 #include "desk/figure_desk.h"
 #include "stages/bid/bid_page.h"
+#include "stages/bid/sent_tab.h"
 #include "stages/paper_actions.h"
 
 #include <QAction>
@@ -14,7 +15,12 @@ BidStage::BidStage(Desk& desk, FigureDesk& figures, QObject* parent)
     , m_figures(figures)
     , m_page(new BidPage(desk, figures))
     , m_paper(new PaperActions("bid", desk, figures, m_page))
-    , m_sheet(new PaperActions("price-sheet", desk, figures, m_page)) {
+    , m_sheet(new PaperActions("price-sheet", desk, figures, m_page))
+    , m_send(new QAction(tr("&Send the bid\u2026"), m_page)) {
+    m_send->setShortcut(QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_B));
+    m_send->setShortcutContext(Qt::WidgetWithChildrenShortcut);
+    m_page->addAction(m_send);
+    connect(m_send, &QAction::triggered, &m_page->sent(), &SentTab::send);
     m_sheet->actions().front()->setShortcut({}); // Ctrl+P is the bid's
     connect(&figures, &FigureDesk::figured, this, &Stage::nextStepChanged);
 }
@@ -37,7 +43,7 @@ void BidStage::showJob(const JobRef& job) {
 }
 
 QList<QAction*> BidStage::actions() const {
-    return m_paper->actions() + m_sheet->actions();
+    return QList<QAction*>{m_send} + m_paper->actions() + m_sheet->actions();
 }
 
 QString BidStage::nextStep() const {
@@ -46,7 +52,7 @@ QString BidStage::nextStep() const {
         return tr("there is nothing to price yet: enter the plan first");
     if (!estimate.problems.empty())
         return tr("clear up what is printed in bold before this price leaves the shop");
-    return tr("check the hours and the profit, then print the bid (Ctrl+P)");
+    return tr("check the hours and the profit, then print the bid (Ctrl+P) or send it (Ctrl+Shift+B)");
 }
 
 } // namespace miterbook

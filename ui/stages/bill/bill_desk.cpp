@@ -52,6 +52,12 @@ const Estimate& BillDesk::estimate() const {
 
 std::vector<ContractValue> BillDesk::bidValues() const {
     std::vector<ContractValue> values;
+    if (const House* won = house()) {
+        for (const WorkBid& sold : book().soldBid(won->work))
+            values.push_back({sold.work, sold.price, {}});
+    }
+    if (!values.empty())
+        return values;
     for (const WorkTotal& work : estimate().works)
         values.push_back({work.work, work.price, {}});
     return values;

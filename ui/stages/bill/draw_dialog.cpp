@@ -8,7 +8,7 @@
 #include "papers/bill_papers.h"
 #include "printing/preview.h"
 #include "stages/bill/bill_desk.h"
-#include "stages/bill/field_dialog.h"
+#include "widgets/field_dialog.h"
 
 #include <QCheckBox>
 #include <QLineEdit>

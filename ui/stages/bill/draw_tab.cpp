@@ -7,7 +7,7 @@
 #include "stages/bill/bill_desk.h"
 #include "stages/bill/draw_dialog.h"
 #include "stages/bill/draw_rows.h"
-#include "stages/bill/field_dialog.h"
+#include "widgets/field_dialog.h"
 #include "widgets/data_table.h"
 #include "widgets/plain_text.h"
 #include "widgets/record_form.h"

@@ -7,7 +7,7 @@
 #include "papers/bill_papers.h"
 #include "printing/preview.h"
 #include "stages/bill/bill_desk.h"
-#include "stages/bill/field_dialog.h"
+#include "widgets/field_dialog.h"
 #include "stages/bill/photos.h"
 #include "widgets/columns.h"
 #include "widgets/data_table.h"

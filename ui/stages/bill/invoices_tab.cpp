@@ -8,7 +8,7 @@
 #include "printing/preview.h"
 #include "stages/bill/bill_desk.h"
 #include "stages/bill/draw_dialog.h"
-#include "stages/bill/field_dialog.h"
+#include "widgets/field_dialog.h"
 #include "stages/bill/invoice_rows.h"
 #include "widgets/data_table.h"
 #include "widgets/plain_text.h"

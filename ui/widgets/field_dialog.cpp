@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "stages/bill/field_dialog.h"
+#include "widgets/field_dialog.h"
 
 #include "basics/number_text.h"
 #include "desk/text.h"
