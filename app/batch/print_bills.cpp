@@ -6,14 +6,14 @@
 #include "batch/arguments.h"
 #include "batch/find.h"
 #include "papers/bill_papers.h"
-#include "papers/freeze.h"
+#include "papers/issue.h"
 #include "papers/send_bid.h"
 
 namespace miterbook {
 
 namespace {
 
-/// An invoice's own paper, as it was issued; a void is said where the paper cannot say it.
+/// An invoice's own paper, as it was issued.
 Result<Paper> invoiceOf(OpenedBook& opened, const std::string& typed) {
     const auto number = parseWhole(typed, "The number of an invoice", 1, 1'000'000'000);
     if (!number)
@@ -25,10 +25,7 @@ Result<Paper> invoiceOf(OpenedBook& opened, const std::string& typed) {
         const Id<Plan> plan = house ? house->work : Id<Plan>();
         if (auto open = opened.workbook.openPlan(plan); !open)
             return open.error();
-        const auto* issued = opened.book().sheet(plan).of<IssuedPaper>().find(invoice.paper);
-        if (!issued)
-            return Error{Fault::notFound, "The paper of that invoice is not in the book."};
-        return paperAsIssued(*issued);
+        return invoiceAsIssued(opened.book(), invoice);
     }
     return Error{Fault::notFound, "No invoice or credit note has the number " + typed + "."};
 }

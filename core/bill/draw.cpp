@@ -130,9 +130,11 @@ Result<Bill> makeDraw(const Billing& billing, const DrawAsk& ask) {
 Result<Bill> makeDeposit(const Billing& billing, Date date, Money amount) {
     if (amount <= Money())
         return badInput("A deposit must be more than nothing.");
-    const Money open = valueOf(billing.schedule) - depositOf(billing.bills);
-    if (amount > open)
-        return badInput("A deposit of " + formatMoney(amount) + " is more than the house brings.");
+    const HouseAccount account = houseAccount(billing.schedule, billing.bills);
+    if (amount > account.unbilled - account.deposit) {
+        return badInput("A deposit of " + formatMoney(amount)
+            + " is more than the house still brings.");
+    }
     Bill bill = blankBill(billing, InvoiceKind::deposit, date);
     bill.invoice.deposit = amount;
     return bill;

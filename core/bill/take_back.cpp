@@ -120,7 +120,9 @@ Result<void> checkVoid(
     if (!bill.counts())
         return refuse("it has been voided already.");
     if (std::ranges::find(allocations, bill.invoice.id, &Allocation::invoice) != allocations.end())
-        return refuse("something is paid on it; issue a credit note.");
+        return refuse(bill.invoice.kind == InvoiceKind::draw
+                ? "something is paid on it; issue a credit note."
+                : "something is paid on it; remove the payment first.");
     if (std::ranges::any_of(bills, [&](const Bill& each) { return creditsBill(each, bill); }))
         return refuse("a credit note takes it back already.");
     if (bill.invoice.kind == InvoiceKind::credit && isBilledAgain(bill, bills))

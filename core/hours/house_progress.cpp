@@ -64,11 +64,14 @@ Hours forecastOf(const WorkProgress& work) {
     return Hours::minutes(std::llround(*total));
 }
 
+/// Work on extras stands in its own line: it was not bid, and the builder pays for it.
 void sumUp(HouseProgress& house) {
     double earned = 0;
     house.used = house.lost;
     house.forecast = house.lost;
     for (const WorkProgress& work : house.works) {
+        if (work.work == PieceOfWork::extras)
+            continue;
         house.bid += work.bid;
         house.used += work.used;
         house.forecast += work.forecast;

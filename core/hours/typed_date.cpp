@@ -68,7 +68,8 @@ std::optional<DateParts> partsOf(std::string_view text) {
 }
 
 Date dateOf(int year, int month, int day) {
-    if (year < 0 || month < 1 || day < 1)
+    // std::chrono keeps no more than a byte of month and day.
+    if (year < 0 || year > 9999 || month < 1 || month > 12 || day < 1 || day > 31)
         return noDate;
     const int full = year < 100 ? 2000 + year : year;
     return {std::chrono::year(full), std::chrono::month(static_cast<unsigned>(month)),

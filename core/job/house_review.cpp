@@ -22,8 +22,31 @@ Money crewRateOf(const std::vector<WorkBid>& bids, const Book& book) {
     return Money::cents(roundedQuotient(Wide(labour.cents()) * 60, hours.minutes()));
 }
 
-HouseResult resultFrom(const Book& book, const House& house, std::vector<WorkBid> bids) {
+/// What came to a house besides its bid.
+struct BesidesBid {
+    Money extras;
+    Money backcharges;
+};
+
+std::map<Id<House>, BesidesBid> besidesBids(const Book& book) {
+    std::map<Id<House>, BesidesBid> besides;
+    for (const auto& [id, extra] : book.jobs.of<Extra>()) {
+        if (isAgreed(extra))
+            besides[extra.house].extras += extra.price;
+    }
+    for (const auto& [id, backcharge] : book.jobs.of<Backcharge>()) {
+        if (backcharge.state == BackchargeState::accepted)
+            besides[backcharge.house].backcharges += backcharge.amount;
+    }
+    return besides;
+}
+
+/// The material of extras is known only of opened houses, so it is in no result.
+HouseResult resultFrom(
+    const Book& book, const House& house, std::vector<WorkBid> bids, const BesidesBid& besides) {
     HouseFacts facts;
+    facts.extras = besides.extras;
+    facts.backcharges = besides.backcharges;
     facts.house = house.id;
     facts.plan = house.plan;
     if (const Plan* plan = book.plan(house.plan)) {
@@ -40,18 +63,19 @@ HouseResult resultFrom(const Book& book, const House& house, std::vector<WorkBid
 } // namespace
 
 HouseResult resultOf(const Book& book, const House& house) {
-    return resultFrom(book, house, book.soldBid(house.work));
+    return resultFrom(book, house, book.soldBid(house.work), besidesBids(book)[house.id]);
 }
 
 std::vector<HouseResult> finishedResults(const Book& book) {
     std::map<Id<Plan>, std::vector<WorkBid>> bids; // once over all rows, not once for each house
     for (const auto& [id, sold] : book.jobs.of<SoldWork>())
         bids[sold.plan].push_back(workBid(sold));
+    auto besides = besidesBids(book);
     std::vector<HouseResult> results;
     for (const auto& [id, house] : book.jobs.of<House>()) {
         const auto bid = bids.find(house.work);
         if (isFinished(house) && bid != bids.end())
-            results.push_back(resultFrom(book, house, bid->second));
+            results.push_back(resultFrom(book, house, bid->second, besides[id]));
     }
     std::ranges::sort(results, {},
         [](const HouseResult& result) { return std::tuple(result.finished, result.house); });

@@ -121,6 +121,9 @@ Result<void> checkNewVoids(const Book& book, const Edit& edit) {
             return badInput("The house of the invoice has to be opened first.");
         if (!voided.date.ok() || voided.reason.empty())
             return badInput("Say when and why the invoice is voided.");
+        if (voided.date < bill->invoice.date)
+            return badInput("An invoice cannot be voided before the day it was issued, "
+                + isoDate(bill->invoice.date) + ".");
         const auto can = checkVoid(*bill, billsOf(book, bill->invoice.house), allocations);
         if (!can)
             return can;

@@ -64,4 +64,23 @@ Result<Edit> issueBill(const Book& book, IdSource& ids, const Bill& made) {
     return edit.take();
 }
 
+Result<Paper> invoiceAsIssued(const Book& book, const Invoice& invoice) {
+    const House* house = book.house(invoice.house);
+    const IssuedPaper* issued
+        = house ? book.sheet(house->work).of<IssuedPaper>().find(invoice.paper) : nullptr;
+    if (!issued)
+        return Error{Fault::notFound, "The paper of that invoice is not in the book."};
+    auto paper = paperAsIssued(*issued);
+    if (!paper)
+        return paper;
+    for (const auto& [id, made] : book.jobs.of<InvoiceVoid>()) {
+        if (made.invoice != invoice.id)
+            continue;
+        paper->blocks.insert(paper->blocks.begin(),
+            Paragraph{Paragraph::Style::caution,
+                {"VOID since " + formatDate(made.date, book.prices.shop().monthFirst) + ": " + made.reason}});
+    }
+    return paper;
+}
+
 } // namespace miterbook

@@ -38,9 +38,16 @@ FieldDialog::FieldDialog(const QString& title, const QString& yes, QWidget* pare
     setMinimumWidth(fontMetrics().averageCharWidth() * 60);
 }
 
+void FieldDialog::addRow(const QString& label, QWidget* field) {
+    auto* words = new QLabel(label);
+    words->setTextFormat(Qt::PlainText);
+    words->setBuddy(field);
+    m_form->addRow(words, field);
+}
+
 QLineEdit* FieldDialog::addText(const QString& label, const QString& start) {
     auto* line = new QLineEdit(start);
-    m_form->addRow(label, line);
+    addRow(label, line);
     line->setAccessibleName(QString(label).remove(QLatin1Char('&')));
     return line;
 }
@@ -56,7 +63,7 @@ QLineEdit* FieldDialog::addMoney(const QString& label, Money start) {
 QComboBox* FieldDialog::addChoice(const QString& label, const QStringList& choices) {
     auto* box = new QComboBox;
     box->addItems(choices);
-    m_form->addRow(label, box);
+    addRow(label, box);
     box->setAccessibleName(QString(label).remove(QLatin1Char('&')));
     return box;
 }

@@ -42,6 +42,8 @@ public:
     static Result<Money> moneyIn(const QLineEdit& line);
 
 private:
+    /// A field and its label, which is plain text whatever stands in it.
+    void addRow(const QString& label, QWidget* field);
     void tryIt();
     bool say(const Result<void>& result);
 

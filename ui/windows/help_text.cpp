@@ -55,7 +55,7 @@ QString walkText() {
         "pieces of work lose it, and what your houses say of your labour rates. Taking a learned rate "
         "into the book changes the next bid and none that was won.\n\n"
         "There is nothing to save: what is on the screen is in the book. Every change can be "
-        "undone. Backups are made by themselves when the book has changed; under Book, Backups, you see "
+        "undone, except what has been issued or sent. Backups are made by themselves when the book has changed; under Book, Backups, you see "
         "what each holds and put one back, and the book as it was is kept too. To work on another "
         "machine, write a snapshot, work in it there, and take it in again here. Two people cannot "
         "write one book at a time; the second may look on.");

@@ -2,7 +2,7 @@
 #include "growth/bare_read.h"
 
 #include "job/book.h"
-#include "store/row_cells.h"
+#include "store/table_store.h"
 
 #include <sqlite3.h>
 
@@ -27,7 +27,9 @@ std::size_t touchRow(sqlite3_stmt* statement, int columns) {
 template <class Tables>
 void addSelects(const Tables& tables, std::vector<std::string>& statements) {
     tables.forEach(
-        [&]<class Row>(const Table<Row>&) { statements.push_back(shapeOf<Row>().sql.selectAll); });
+        [&]<class Row>(const Table<Row>&) {
+            statements.push_back(tableShape(rowShape<Row>()).sql.selectAll);
+        });
 }
 
 } // namespace

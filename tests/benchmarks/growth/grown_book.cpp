@@ -42,7 +42,7 @@ public:
 private:
     template <class Row>
     Result<void> insert(const Row& row) {
-        return RowStore<Row>(m_connection).insert(row);
+        return TableStore(m_connection, tableShape(rowShape<Row>())).insert(&row);
     }
 
     Result<void> addOpening(Id<Plan> plan, Id<Level> level, int n) {

@@ -67,6 +67,15 @@ TEST(Draw, UsesUpDeposits) {
         "Only 400.00 of deposits is left to be used up.");
 }
 
+TEST(Draw, AsksForNoDepositOnWhatIsBilledAlready) {
+    Billing billing = tenThousand();
+    issue(billing, makeDeposit(billing, day(1), Money::dollars(1000)));
+    issue(billing, makeDraw(billing, {day(9), {toDate(PieceOfWork::doors, 50)}, {}, {}}));
+    EXPECT_EQ(refusal(makeDeposit(billing, day(10), Money::dollars(7001))),
+        "A deposit of 7,001.00 is more than the house still brings.");
+    EXPECT_TRUE(makeDeposit(billing, day(10), Money::dollars(7000)));
+}
+
 TEST(Draw, TakesAcceptedBackchargesOffOnce) {
     Billing billing = tenThousand();
     Backcharge tile{Id<Backcharge>(1), lot7, day(1), "cracked tile", Money::dollars(120),

@@ -100,6 +100,16 @@ TEST(Void, IsRefusedOnceSomethingFollowed) {
         "Number 1 cannot be voided: a credit note takes it back already.");
 }
 
+TEST(Void, OfAPaidDepositSaysWhatCanBeDone) {
+    Billing billing = tenThousand();
+    issue(billing, makeDeposit(billing, day(1), Money::dollars(500)));
+    const Allocation paid{
+        Id<Allocation>(1), Id<Payment>(1), billing.bills[0].invoice.id, Money::dollars(500)};
+    EXPECT_EQ(whyNoVoid(billing, 0, {paid}),
+        "Number 1 cannot be voided: something is paid on it; remove the payment first.")
+        << "no credit note is made for a deposit";
+}
+
 TEST(Void, KeepsDepositsAndWorkBilledAgain) {
     Billing billing = tenThousand();
     issue(billing, makeDeposit(billing, day(1), Money::dollars(500)));

@@ -6,6 +6,8 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 using namespace miterbook;
 
 namespace {
@@ -111,4 +113,18 @@ TEST(TroubleFirst, PutsTheLargestLossOnTop) {
     EXPECT_EQ(houses[1].house, Id<House>(30));
     EXPECT_EQ(houses[2].house, lot12);
     EXPECT_EQ(houses[3].house, Id<House>(33));
+}
+
+TEST(HouseProgress, HoldsNoExtrasAgainstTheBid) {
+    const auto without = houseProgress(
+        bids, {timeAt(0, lena, PieceOfWork::base, Hours::whole(3), Quantity::count(150))});
+    const auto with = houseProgress(bids,
+        {timeAt(0, lena, PieceOfWork::base, Hours::whole(3), Quantity::count(150)),
+            timeAt(1, lena, PieceOfWork::extras, Hours::whole(5), {})});
+    EXPECT_EQ(with.forecast, without.forecast);
+    EXPECT_EQ(with.used, without.used);
+    EXPECT_EQ(with.profitLost(Money::dollars(50)), Money());
+    const auto extras = std::ranges::find(with.works, PieceOfWork::extras, &WorkProgress::work);
+    ASSERT_NE(extras, with.works.end()) << "they still have their own line";
+    EXPECT_EQ(extras->used, Hours::whole(5));
 }

@@ -170,4 +170,31 @@ TEST(HouseReview, OnlyFinishedHousesWithABidAreCompared) {
 }
 
 } // namespace
+TEST(HouseReview, CountsAgreedExtrasAndAcceptedBackcharges) {
+    SimulatedBook shop(5, 60, 1.5);
+    shop.addHouse();
+    const HouseResult before = finishedResults(shop.book()).front();
+    Extra extra;
+    extra.id = Id<Extra>(900'001);
+    extra.house = before.house;
+    extra.state = ExtraState::approved;
+    extra.price = Money::dollars(400);
+    shop.book().jobs.of<Extra>().put(extra);
+    extra.id = Id<Extra>(900'002);
+    extra.state = ExtraState::priced; // nobody said yes
+    shop.book().jobs.of<Extra>().put(extra);
+    Backcharge scratch{Id<Backcharge>(900'003), before.house, noDate, "scratched door",
+        Money::dollars(120), BackchargeState::accepted};
+    shop.book().jobs.of<Backcharge>().put(scratch);
+    scratch.id = Id<Backcharge>(900'004);
+    scratch.state = BackchargeState::refused;
+    shop.book().jobs.of<Backcharge>().put(scratch);
+
+    const HouseResult after = finishedResults(shop.book()).front();
+    EXPECT_EQ(after.price, before.price + Money::dollars(400));
+    EXPECT_EQ(after.cost, before.cost + Money::dollars(120));
+    EXPECT_EQ(after.bidProfit, before.bidProfit) << "nobody bid them";
+    EXPECT_EQ(resultOf(shop.book(), *shop.book().house(before.house)), after);
+}
+
 } // namespace miterbook

@@ -6,7 +6,8 @@
 #include "job/row_json.h"
 #include "job/whole_edit.h"
 #include "store/book_info.h"
-#include "store/row_cells.h"
+#include "store/cell.h"
+#include "store/table_store.h"
 #include "store/schema.h"
 #include "store/sqlite_guard.h"
 #include "store/transaction.h"
@@ -30,31 +31,25 @@ std::set<std::string> columnsThen(Connection& connection, std::string_view table
     return columns;
 }
 
-void insertThen(Connection& connection, const AnyRow& any) {
-    std::visit(
-        [&](const auto& row) {
-            using Row = std::remove_cvref_t<decltype(row)>;
-            const TableShape& shape = shapeOf<Row>();
-            const auto there = columnsThen(connection, shape.table);
-            const Cells cells = toCells(row);
-            std::string names;
-            std::string marks;
-            Cells bound;
-            for (std::size_t i = 0; i < cells.size(); ++i) {
-                if (!there.contains(std::string(shape.columns[i])))
-                    continue;
-                names += (names.empty() ? "" : ", ") + miterbook::quoted(shape.columns[i]);
-                marks += marks.empty() ? "?" : ", ?";
-                bound.push_back(cells[i]);
-            }
-            auto statement = connection.prepare("INSERT INTO " + miterbook::quoted(shape.table)
-                + " (" + names + ") VALUES (" + marks + ")");
-            for (const QVariant& cell : bound)
-                statement->bind(cell);
-            const auto ran = statement->run();
-            EXPECT_TRUE(ran.ok()) << (ran ? "" : ran.error().sentence);
-        },
-        any);
+void insertThen(Connection& connection, const AnyRow& row) {
+    const RowShape& shape = shapeOf(row);
+    const auto there = columnsThen(connection, shape.table);
+    std::string names;
+    std::string marks;
+    Cells bound;
+    for (const FieldShape& field : shape.fields) {
+        if (!there.contains(std::string(field.name)))
+            continue;
+        names += (names.empty() ? "" : ", ") + miterbook::quoted(field.name);
+        marks += marks.empty() ? "?" : ", ?";
+        bound.push_back(toCell(*field.value, field.in(dataOf(row))));
+    }
+    auto statement = connection.prepare("INSERT INTO " + miterbook::quoted(shape.table) + " ("
+        + names + ") VALUES (" + marks + ")");
+    for (const QVariant& cell : bound)
+        statement->bind(cell);
+    const auto ran = statement->run();
+    EXPECT_TRUE(ran.ok()) << (ran ? "" : ran.error().sentence);
 }
 
 /// The changes as JSON without the fields that came later.

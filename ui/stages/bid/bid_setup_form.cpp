@@ -23,8 +23,9 @@ namespace {
 
 /// Puts text into a field unless the user is in it.
 void fill(QLineEdit* field, const std::string& value) {
-    if (!field->hasFocus() || !field->isModified())
-        field->setText(text(value));
+    if (field->hasFocus() && field->isModified())
+        return;
+    field->setText(text(value));
     field->setModified(false);
 }
 

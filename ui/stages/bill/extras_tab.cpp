@@ -1,16 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "stages/bill/extras_tab.h"
 
+#include "basics/blank.h"
 #include "bill/bill_checks.h"
 #include "bill/extra_price.h"
 #include "desk/desk.h"
 #include "papers/bill_papers.h"
 #include "printing/preview.h"
 #include "stages/bill/bill_desk.h"
-#include "widgets/field_dialog.h"
 #include "stages/bill/photos.h"
 #include "widgets/columns.h"
 #include "widgets/data_table.h"
+#include "widgets/field_dialog.h"
 #include "widgets/plain_text.h"
 #include "widgets/table_model.h"
 #include "widgets/table_panel.h"
@@ -150,8 +151,12 @@ QWidget* ExtrasTab::buttons() {
 }
 
 Result<std::vector<ExtraLine>> ExtrasTab::typedLines() const {
-    if (m_task->currentIndex() == 0)
+    if (m_task->currentIndex() == 0) {
+        if (!isBlank(utf8(m_quantity->text())) || !isBlank(utf8(m_material->text())))
+            return badInput("Choose the work that the quantity and material belong to, or leave both "
+                            "empty and give a price alone.");
         return std::vector<ExtraLine>();
+    }
     ExtraLine line;
     line.task = Words<Task>::list[static_cast<std::size_t>(m_task->currentIndex() - 1)].value;
     const auto quantity = parseQuantity(utf8(m_quantity->text().trimmed()));

@@ -4,7 +4,7 @@
 #include "desk/desk.h"
 #include "desk/text.h"
 #include "papers/bill_papers.h"
-#include "papers/freeze.h"
+#include "papers/issue.h"
 #include "printing/preview.h"
 #include "stages/bill/bill_desk.h"
 #include "stages/bill/draw_dialog.h"
@@ -126,11 +126,7 @@ Result<Paper> InvoicesTab::currentPaper() const {
     const auto bill = currentBill();
     if (!bill || !m_bill.house())
         return badInput("Choose an invoice in the list first.");
-    const IssuedPaper* issued
-        = m_bill.book().sheet(m_bill.house()->work).of<IssuedPaper>().find(bill->invoice.paper);
-    if (!issued)
-        return Error{Fault::notFound, "The paper of that invoice is not in the book."};
-    return paperAsIssued(*issued);
+    return invoiceAsIssued(m_bill.book(), bill->invoice);
 }
 
 void InvoicesTab::printOne() {

@@ -24,8 +24,8 @@ ReviewDesk::ReviewDesk(Desk& desk, FigureDesk& figures, QObject* parent)
     , m_desk(desk)
     , m_figures(figures) {
     connect(&desk, &Desk::changed, this, [this](const Changes& changes) {
-        const bool worked = touches<TimeEntry, House, SoldWork, SoldTask, Plan, PlanSet, Builder>(
-            changes);
+        const bool worked = touches<TimeEntry, House, SoldWork, SoldTask, Plan, PlanSet, Builder,
+            Extra, Backcharge>(changes);
         if (worked)
             m_sightings.reset();
         if (!worked && !touches<LabourRate, Factor, CrewMember, Burden>(changes))

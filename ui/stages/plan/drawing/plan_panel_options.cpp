@@ -39,10 +39,12 @@ void PlanPanel::showOptions() {
         addTasks(Unit::squareFoot);
     }
     m_kind->setVisible(m_kind->count() > 0);
-    const int at = m_kind->findData(tool == PlanTool::door
-            ? static_cast<int>(m_view->openingChoice().kind)
-            : static_cast<int>(m_view->markChoice().task));
-    m_kind->setCurrentIndex(std::max(at, 0));
+    int chosen = static_cast<int>(m_view->markChoice().task);
+    if (tool == PlanTool::door)
+        chosen = static_cast<int>(m_view->openingChoice().kind);
+    else if (tool == PlanTool::standing)
+        chosen = static_cast<int>(m_view->standing());
+    m_kind->setCurrentIndex(std::max(m_kind->findData(chosen), 0));
     takeKind();
     m_typeLabel->setText(m_view->typingHint());
     const bool types = !m_view->typingHint().isEmpty();

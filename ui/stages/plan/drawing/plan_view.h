@@ -42,6 +42,7 @@ public:
     PlanTool tool() const { return m_tool; }
     OpeningChoice& openingChoice() { return m_choice; }
     MarkChoice& markChoice() { return m_marking; }
+    BreakKind standing() const { return m_standing; }
     void setStanding(BreakKind kind) { m_standing = kind; }
     void setWallThickness(Length wall) { m_wall = wall; }
     void setShowLengths(bool show);
