@@ -32,7 +32,8 @@ std::vector<StatementLine> movements(Id<Builder> builder, Date to, const std::ve
     return lines;
 }
 
-/// The builder's bills as they stood on a day.
+} // namespace
+
 std::vector<Bill> billsOn(Id<Builder> builder, Date day, std::vector<Bill> bills) {
     std::erase_if(bills, [&](const Bill& bill) {
         return bill.invoice.builder != builder || bill.invoice.date > day;
@@ -44,7 +45,17 @@ std::vector<Bill> billsOn(Id<Builder> builder, Date day, std::vector<Bill> bills
     return bills;
 }
 
-} // namespace
+std::vector<Allocation> paidBy(
+    Date day, const std::vector<Payment>& payments, std::vector<Allocation> allocations) {
+    std::set<Id<Payment>> there;
+    for (const Payment& payment : payments) {
+        if (payment.date <= day)
+            there.insert(payment.id);
+    }
+    std::erase_if(
+        allocations, [&](const Allocation& part) { return !there.contains(part.payment); });
+    return allocations;
+}
 
 AccountStatement statementFor(Id<Builder> builder, Date from, Date to,
     const std::vector<Bill>& bills, const std::vector<Payment>& payments,
@@ -64,12 +75,7 @@ AccountStatement statementFor(Id<Builder> builder, Date from, Date to,
     const std::vector<Bill> then = billsOn(builder, to, bills);
     std::vector<Payment> came = payments;
     std::erase_if(came, [&](const Payment& p) { return p.builder != builder || p.date > to; });
-    std::set<Id<Payment>> there;
-    for (const Payment& payment : came)
-        there.insert(payment.id);
-    std::vector<Allocation> parts = allocations;
-    std::erase_if(parts, [&](const Allocation& part) { return !there.contains(part.payment); });
-    const auto ages = aging(then, came, parts, to, ageFrom);
+    const auto ages = aging(then, came, paidBy(to, came, allocations), to, ageFrom);
     statement.ages = ages.empty() ? AgingLine() : ages.front();
     statement.ages.builder = builder;
     statement.retained = retainedOf(then);

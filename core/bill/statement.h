@@ -30,6 +30,13 @@ struct AccountStatement {
     bool operator==(const AccountStatement&) const = default;
 };
 
+/// The builder's bills as they stood on a day: later ones are left out, later voids undone.
+std::vector<Bill> billsOn(Id<Builder> builder, Date day, std::vector<Bill> bills);
+
+/// What had been paid on bills by that day.
+std::vector<Allocation> paidBy(
+    Date day, const std::vector<Payment>& payments, std::vector<Allocation> allocations);
+
 /// The statement over the days from `from` to `to`, both included, as it stood on the last: later
 /// papers, payments and voids are as if they had not been. `prefix` stands before numbers.
 AccountStatement statementFor(Id<Builder> builder, Date from, Date to,

@@ -21,13 +21,23 @@ Result<void> checkNotApproved(
             + " has been approved; take back the approval to change it."};
 }
 
+/// Two approvals may share a week where the shop has moved the day on which its weeks begin.
+static bool isWholeWeekApproved(
+    const std::vector<WeekApproval>& approvals, Id<CrewMember> person, const Week& week) {
+    for (std::size_t day = 0; day < daysOfWeek; ++day) {
+        if (!isApproved(approvals, person, week.day(day)))
+            return false;
+    }
+    return true;
+}
+
 Result<std::vector<WeekApproval>> approveWeek(const Week& week,
     const std::vector<WeekApproval>& approvals, Date today, const std::string& by, IdSource& ids) {
     if (today <= week.day(daysOfWeek - 1))
         return badInput("The week of " + isoDate(week.first) + " is not over yet.");
     std::vector<WeekApproval> made;
     for (const Id<CrewMember> person : week.people()) {
-        if (!isApproved(approvals, person, week.first))
+        if (!isWholeWeekApproved(approvals, person, week))
             made.push_back({ids.next<WeekApproval>(), week.first, person, today, by});
     }
     if (made.empty())

@@ -58,12 +58,10 @@ PaperTable agesTable(const Book& book, const AccountStatement& statement) {
 /// The builder's late invoices, and the shop's own words below them. Only what is so: no interest,
 /// no threat.
 void addLateNotice(Paper& paper, const Book& book, const AccountStatement& statement) {
-    std::vector<Bill> bills = allBills(book);
-    std::erase_if(bills,
-        [&](const Bill& bill) { return bill.invoice.builder != statement.builder; });
     const BillingSetup& setup = book.billing();
-    const auto late = lateBills(
-        bills, allAllocations(book), statement.to, std::max(setup.lateDays, 1));
+    const auto late = lateBills(billsOn(statement.builder, statement.to, allBills(book)),
+        paidBy(statement.to, allPayments(book), allAllocations(book)), statement.to,
+        std::max(setup.lateDays, 1));
     if (late.empty())
         return;
     std::vector<std::string> lines{"Past due:"};

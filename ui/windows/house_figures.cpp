@@ -142,13 +142,22 @@ void HouseFigures::forgetShown(const AnyRow& row) {
         m_shown.clear(); // made again in no time from what is in memory
 }
 
+/// The next plan that can be opened; nothing when none is left.
+std::optional<Id<Plan>> HouseFigures::takeWanted() {
+    while (!m_wanted.empty()) {
+        const Id<Plan> work = m_wanted.front();
+        m_wanted.pop_front();
+        if (m_desk.book().plan(work) && m_desk.openPlan(work))
+            return work;
+    }
+    return std::nullopt;
+}
+
 void HouseFigures::next() {
-    if (m_busy || m_wanted.empty())
+    const auto wanted = m_busy ? std::nullopt : takeWanted();
+    if (!wanted)
         return;
-    const Id<Plan> work = m_wanted.front();
-    m_wanted.pop_front();
-    if (!m_desk.book().plan(work) || !m_desk.openPlan(work))
-        return;
+    const Id<Plan> work = *wanted;
     m_busy = true;
     QPointer<HouseFigures> self(this);
     QThreadPool::globalInstance()->start(

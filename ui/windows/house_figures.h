@@ -49,6 +49,7 @@ Q_SIGNALS:
 private:
     void forget(const Changes& changes);
     void forgetShown(const AnyRow& row);
+    std::optional<Id<Plan>> takeWanted();
     void next();
     void take(Id<Plan> work, int age, HouseBid bid);
     void readSold();

@@ -163,6 +163,12 @@ void TimerBar::throwAway() {
             EditBuilder(m_week.book(), "Throw the timer away").remove(held->id).take());
 }
 
+/// Whoever has a timer can be chosen to stop it, though no longer in the crew.
+bool TimerBar::hasTimer(Id<CrewMember> person) const {
+    return std::ranges::any_of(m_week.book().jobs.of<Timer>(),
+        [&](const auto& entry) { return entry.second.person == person; });
+}
+
 void TimerBar::fillPeople() {
     QStringList names;
     QStringList present;
@@ -170,16 +176,19 @@ void TimerBar::fillPeople() {
         present << m_person->itemText(i);
     std::vector<Id<CrewMember>> ids;
     for (const auto& [id, member] : m_week.book().prices.of<CrewMember>()) {
-        if (member.active) {
+        if (member.active || hasTimer(id)) {
             names << text(member.name);
             ids.push_back(id);
         }
     }
     if (names == present)
         return;
+    const QSignalBlocker quiet(m_person); // refresh() goes on with whoever is chosen now
+    const QVariant chosen = m_person->currentData();
     m_person->clear();
     for (std::size_t i = 0; i < ids.size(); ++i)
         m_person->addItem(names[qsizetype(i)], qlonglong(ids[i].value()));
+    m_person->setCurrentIndex(std::max(m_person->findData(chosen), 0));
 }
 
 void TimerBar::refresh() {

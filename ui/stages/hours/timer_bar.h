@@ -39,6 +39,7 @@ private:
     bool put(const std::string& sentence, const Timer& timer);
     Result<Timer> newTimer() const;
     Result<TimeEntry> entryOf(const Timer& timer) const;
+    bool hasTimer(Id<CrewMember> person) const;
     void fillPeople();
     void refresh();
 

@@ -237,7 +237,8 @@ bool WeekDesk::isApproved() const {
     const auto approvals = approvalsOf(book());
     const auto people = week().people();
     return !people.empty() && std::ranges::all_of(people, [&](Id<CrewMember> person) {
-        return miterbook::isApproved(approvals, person, m_first);
+        return miterbook::isApproved(approvals, person, m_first)
+            && miterbook::isApproved(approvals, person, last());
     });
 }
 
