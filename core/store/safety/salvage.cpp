@@ -106,8 +106,10 @@ Result<SalvageReport> salvageBook(
     if (!copy)
         return copy.error();
     auto from = openGuarded(copy->path());
-    if (!from)
-        return from.error();
+    if (!from) {
+        return Error{from.error().fault,
+            from.error().sentence + " Nothing of it can be read; look into its backups."};
+    }
     SalvageReport report;
     const auto made = makeNewFile(target,
         [&](const std::string& part) { return salvageInto(**from, part, *format, clock, report); });

@@ -24,7 +24,7 @@ public:
     /// Reads from `low` to `high`. What fails is read in halves, the widest stretches first, so
     /// that what is sound is out before the patience for what is lost comes to its end.
     void read(Number low, Number high) {
-        constexpr int patience = 20'000; // failures: a second or so
+        constexpr int patience = 4'000; // failures: some tenths of a second
         std::deque<std::pair<Number, Number>> stretches{{low, high}};
         for (int failures = 0; !stretches.empty() && failures < patience;) {
             const auto [from, to] = stretches.front();

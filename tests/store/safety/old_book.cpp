@@ -7,9 +7,10 @@
 #include "job/whole_edit.h"
 #include "store/book_info.h"
 #include "store/cell.h"
-#include "store/table_store.h"
+#include "store/row_sql.h"
 #include "store/schema.h"
 #include "store/sqlite_guard.h"
+#include "store/table_store.h"
 #include "store/transaction.h"
 #include "support/small_book.h"
 
