@@ -35,24 +35,36 @@ Result<std::unique_ptr<BookLock>> lockFor(const std::string& path, OpenMode mode
     return BookLock::take(path);
 }
 
-/// A connection to a file that has been seen to be a book of `format`, checked and brought up.
+/// The format as SQLite has it. An unfinished change of format may still stand in the file's header
+/// when a journal beside it takes it back, and that is done by the first reading.
+Result<int> formatHeld(Connection& connection) {
+    const auto held = connection.readOne("PRAGMA user_version");
+    if (!held)
+        return held.error();
+    return held->toInt();
+}
+
+/// A connection to a file that has been seen to be a book, checked and brought up.
 Result<std::unique_ptr<Connection>> connect(const std::vector<SchemaStep>& steps,
-    const std::string& path, int format, OpenMode mode, const StoreOptions& options) {
+    const std::string& path, OpenMode mode, const StoreOptions& options) {
     const Access access = mode == OpenMode::look ? Access::readOnly : Access::readWrite;
     auto connection = Connection::open(path, access, options.permit);
     if (!connection)
         return connection;
     if (auto guarded = guardConnection(**connection); !guarded)
         return guarded.error();
-    if (auto ours = checkSchema(**connection, steps, format); !ours)
+    const auto format = formatHeld(**connection);
+    if (!format)
+        return format.error();
+    if (auto ours = checkSchema(**connection, steps, *format); !ours)
         return ours.error();
-    if (format == formatOf(steps))
+    if (*format == formatOf(steps))
         return connection;
     if (mode == OpenMode::look) {
         return Error{Fault::storage, shownName(path)
                 + " has an older format. Open it for writing once to bring it up to date."};
     }
-    if (auto brought = bringUp(**connection, steps, path, format, clockOf(options)); !brought)
+    if (auto brought = bringUp(**connection, steps, path, *format, clockOf(options)); !brought)
         return brought.error();
     return connection;
 }
@@ -61,10 +73,9 @@ OpenedBook open(const std::vector<SchemaStep>& steps, const std::string& path,
     std::unique_ptr<BookLock> lock, const StoreOptions& options) {
     const OpenMode mode = lock ? OpenMode::write : OpenMode::look;
     // Read again under the lock: another program may have brought the book up meanwhile.
-    const auto format = readFileHeader(path, formatOf(steps));
-    if (!format)
+    if (auto format = readFileHeader(path, formatOf(steps)); !format)
         return format.error();
-    auto connection = connect(steps, path, *format, mode, options);
+    auto connection = connect(steps, path, mode, options);
     if (!connection)
         return connection.error();
     return std::make_unique<BookKeeper>(

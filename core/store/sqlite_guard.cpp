@@ -9,6 +9,7 @@
 #include <sqlite3.h>
 
 #include <map>
+#include <mutex>
 
 namespace miterbook {
 
@@ -55,16 +56,31 @@ Result<SchemaRows> schemaRows(Connection& connection) {
     }
 }
 
-/// What the schema must be: the steps run in memory.
-Result<SchemaRows> expectedRows(const std::vector<SchemaStep>& steps, int format) {
+/// The schema that steps make when they are run in memory.
+Result<SchemaRows> rowsMadeBy(const std::vector<SchemaStep>& steps) {
     auto memory = Connection::open(":memory:", Access::readWrite);
     if (!memory)
         return memory.error();
-    std::vector<SchemaStep> run = steps;
-    std::erase_if(run, [&](const SchemaStep& step) { return step.number > format; });
-    if (auto ran = runSteps(**memory, run, 0); !ran)
+    if (auto ran = runSteps(**memory, steps, 0); !ran)
         return ran.error();
     return schemaRows(**memory);
+}
+
+/// What the schema must be in a format; made once for each that is met.
+Result<SchemaRows> expectedRows(std::vector<SchemaStep> steps, int format) {
+    static std::mutex guard;
+    static std::map<std::string, SchemaRows> made;
+    std::erase_if(steps, [&](const SchemaStep& step) { return step.number > format; });
+    std::string all;
+    for (const SchemaStep& step : steps)
+        all += step.sql;
+    const std::lock_guard lock(guard);
+    if (const auto it = made.find(all); it != made.end())
+        return it->second;
+    auto rows = rowsMadeBy(steps);
+    if (rows)
+        made.emplace(std::move(all), *rows);
+    return rows;
 }
 
 Error foreign(const std::string& what) {

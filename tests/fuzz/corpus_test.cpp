@@ -69,7 +69,7 @@ TEST_P(Corpus, TurnedAboutIsLivedToo) {
 }
 
 INSTANTIATE_TEST_SUITE_P(Each, Corpus, testing::ValuesIn(targets),
-    [](const auto& info) { return std::string(info.param.name); });
+    [](const auto& each) { return std::string(each.param.name); });
 
 } // namespace
 } // namespace miterbook::fuzz

@@ -50,7 +50,7 @@ void readNumbers(std::string_view text) {
 
 void readSchedules(std::string_view bytes) {
     static const Book book = smallBook();
-    constexpr ScheduleTarget target{Id<Plan>(31), Id<Level>(41), {}};
+    constexpr ScheduleTarget target{Id<Plan>(31), Id<Level>(41)};
     for (const auto kind : {ScheduleKind::windows, ScheduleKind::doors, ScheduleKind::rooms}) {
         const auto read = readSchedule(kind, bytes, book, target);
         if (!answered(read))

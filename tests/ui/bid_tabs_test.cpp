@@ -7,7 +7,7 @@
 #include "desk/figure_desk.h"
 #include "figures/figure_view.h"
 #include "stages/bid/both_ways_tab.h"
-#include "stages/bid/sheet_tab.h"
+#include "stages/bid/price_sheet_tab.h"
 #include "stages/bid/what_if_tab.h"
 #include "ui/ui_kit.h"
 #include "widgets/data_table.h"
@@ -74,6 +74,13 @@ protected:
         piece.price = UnitPrice::cents(price.cents());
         ASSERT_TRUE(m_kit.desk().perform(putEdit(book(), "Price", piece)));
     }
+    /// The shop has no price of its own for any piece.
+    void forgetPiecePrices() {
+        EditBuilder edit(book(), "Forget piece prices");
+        for (const auto& [id, price] : book().prices.of<PiecePrice>())
+            edit.remove(id);
+        ASSERT_TRUE(m_kit.desk().perform(edit.take()));
+    }
     static QString cell(const FigureView& view, int row, int column) {
         return view.table()->model()->index(row, column).data().toString();
     }
@@ -99,6 +106,7 @@ protected:
 };
 
 TEST_F(BidTabsTest, ALineIsSwitchedByKeys) {
+    forgetPiecePrices();
     toTab(u"Piece and cost"_s);
     BothWaysTab& tab = m_page.bothWays();
     EXPECT_TRUE(tab.words().contains(u"No task of this house has a piece price"_s));
@@ -122,6 +130,7 @@ TEST_F(BidTabsTest, ALineIsSwitchedByKeys) {
 }
 
 TEST_F(BidTabsTest, ALineWithoutAPiecePriceIsNotSwitched) {
+    forgetPiecePrices();
     toTab(u"Piece and cost"_s);
     m_page.bothWays().lines().table()->selectRow(0);
     m_page.bothWays().switchLine();
@@ -183,7 +192,7 @@ TEST_F(BidTabsTest, AScenarioStandsBesideTheBid) {
 
 TEST_F(BidTabsTest, TheSetSaysWhatMovedAndWhy) {
     toTab(u"Plan set"_s);
-    SheetTab& tab = m_page.sheet();
+    PriceSheetTab& tab = m_page.sheet();
     tab.reckon();
     EXPECT_GT(tab.prices().table()->model()->rowCount(), 2);
     EXPECT_TRUE(tab.words().contains(u"Reckon again after a change"_s)) << tab.words().toStdString();
@@ -201,7 +210,7 @@ TEST_F(BidTabsTest, APurchaseOrderIsHeldAgainstTheSheet) {
     const Id<House> house = m_kit.startHouse("Lot 9");
     show({book().house(house)->work, house, {}});
     toTab(u"Plan set"_s);
-    SheetTab& tab = m_page.sheet();
+    PriceSheetTab& tab = m_page.sheet();
     type(u"Total of the purchase order"_s, u"x"_s);
     EXPECT_TRUE(tab.orderWords().contains(u"is not an amount"_s)) << tab.orderWords().toStdString();
     type(u"Total of the purchase order"_s, u"1,000"_s);

@@ -24,7 +24,7 @@ public:
     /// The row of the cursor as its place among the rows set; -1 for none.
     int currentRow() const;
     FigureModel* model() { return m_model; }
-    QTableView* table() { return m_table; }
+    QTableView* table() const { return m_table; }
 
 protected:
     void showEvent(QShowEvent* event) override;

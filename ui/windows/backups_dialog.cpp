@@ -54,9 +54,10 @@ BackupsDialog::BackupsDialog(const std::vector<BackupLine>& backups, QWidget* pa
 void BackupsDialog::fill(const std::vector<BackupLine>& backups) {
     for (const BackupLine& line : backups) {
         auto* item = new QTreeWidgetItem(m_list, {line.when, line.why, line.holds, line.size});
-        item->setData(0, pathRole, line.path);
+        item->setData(0, pathRole, line.readable ? line.path : QString());
         item->setTextAlignment(3, Qt::AlignRight | Qt::AlignVCenter);
-        item->setDisabled(!line.readable);
+        for (int column = 0; !line.readable && column < m_list->columnCount(); ++column)
+            item->setForeground(column, palette().brush(QPalette::Disabled, QPalette::Text));
         item->setToolTip(2, safeTip(line.holds));
     }
     for (const int column : {0, 1, 3})
@@ -74,7 +75,7 @@ void BackupsDialog::showChoice() {
 
 QString BackupsDialog::chosen() const {
     const QTreeWidgetItem* item = m_list->currentItem();
-    return item && !item->isDisabled() ? item->data(0, pathRole).toString() : QString();
+    return item ? item->data(0, pathRole).toString() : QString();
 }
 
 } // namespace miterbook

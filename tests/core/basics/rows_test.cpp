@@ -32,11 +32,11 @@ struct Describe<Shelf> {
     }
 };
 
-enum class Wood { pine, oak };
+enum class Timber { pine, oak };
 
 template <>
-struct Words<Wood> {
-    static constexpr std::array list{Word{Wood::pine, "pine"}, Word{Wood::oak, "oak"}};
+struct Words<Timber> {
+    static constexpr std::array list{Word{Timber::pine, "pine"}, Word{Timber::oak, "oak"}};
 };
 
 namespace {
@@ -99,10 +99,10 @@ TEST(Fields, NameAndReachEveryMemberInOrder) {
 }
 
 TEST(Words, GoBothWays) {
-    EXPECT_EQ(word(Wood::oak), "oak");
-    EXPECT_EQ(fromWord<Wood>("pine"), Wood::pine);
-    EXPECT_EQ(fromWord<Wood>("Pine"), std::nullopt);
-    EXPECT_EQ(fromWord<Wood>(""), std::nullopt);
+    EXPECT_EQ(word(Timber::oak), "oak");
+    EXPECT_EQ(fromWord<Timber>("pine"), Timber::pine);
+    EXPECT_EQ(fromWord<Timber>("Pine"), std::nullopt);
+    EXPECT_EQ(fromWord<Timber>(""), std::nullopt);
 }
 
 } // namespace

@@ -10,7 +10,7 @@
 #include "stages/bid/risk_panel.h"
 #include "stages/bid/sent_rows.h"
 #include "stages/bid/sent_tab.h"
-#include "stages/bid/sheet_tab.h"
+#include "stages/bid/price_sheet_tab.h"
 #include "stages/bid/what_if_tab.h"
 #include "figures/figure_cells.h"
 #include "figures/figure_view.h"
@@ -111,7 +111,7 @@ QWidget* BidPage::tables() {
     tabs->addTab(m_form->allowances(), tr("Allowances"));
     m_whatIf = new WhatIfTab(m_desk, m_figures, this);
     tabs->addTab(m_whatIf, tr("What if"));
-    m_sheet = new SheetTab(m_desk, this);
+    m_sheet = new PriceSheetTab(m_desk, this);
     tabs->addTab(m_sheet, tr("Plan set"));
     m_sent = new SentTab(m_desk, m_figures, this);
     m_wins = new FigureView(tr("Won and lost by builder"), winTitles(), this);

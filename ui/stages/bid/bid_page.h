@@ -16,7 +16,7 @@ class FigureDesk;
 class FigureView;
 class RiskPanel;
 class SentTab;
-class SheetTab;
+class PriceSheetTab;
 class WhatIfTab;
 
 /// The bid: how it is priced on the left, what comes of it on the right.
@@ -28,7 +28,7 @@ public:
     void showJob(const JobRef& job);
     BothWaysTab& bothWays() const { return *m_bothWays; }
     WhatIfTab& whatIf() const { return *m_whatIf; }
-    SheetTab& sheet() const { return *m_sheet; }
+    PriceSheetTab& sheet() const { return *m_sheet; }
     SentTab& sent() const { return *m_sent; }
 
 private:
@@ -49,7 +49,7 @@ private:
     RiskPanel* m_risk;
     BothWaysTab* m_bothWays;
     SentTab* m_sent;
-    SheetTab* m_sheet;
+    PriceSheetTab* m_sheet;
     WhatIfTab* m_whatIf;
     FigureView* m_wins;
 };

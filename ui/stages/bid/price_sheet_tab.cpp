@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "stages/bid/sheet_tab.h"
+#include "stages/bid/price_sheet_tab.h"
 
 #include "basics/number_text.h"
 #include "desk/desk.h"
@@ -38,7 +38,7 @@ std::vector<FigureRow> moveRows(const std::vector<SheetMove>& moves) {
             move.before ? moneyCell(*move.before) : emptyCell(),
             move.before || !move.after ? movedCell(move) : emptyCell()};
         row.strong = move.line == "Plan price";
-        row.from = SheetTab::tr("A whole estimate, or for an option the difference of two.");
+        row.from = PriceSheetTab::tr("A whole estimate, or for an option the difference of two.");
         rows.push_back(std::move(row));
     }
     return rows;
@@ -53,7 +53,7 @@ QString listed(const std::vector<std::string>& words) {
 
 } // namespace
 
-SheetTab::SheetTab(Desk& desk, QWidget* parent)
+PriceSheetTab::PriceSheetTab(Desk& desk, QWidget* parent)
     : QWidget(parent)
     , m_desk(desk)
     , m_words(plainLabel({}, this))
@@ -64,7 +64,7 @@ SheetTab::SheetTab(Desk& desk, QWidget* parent)
     m_words->setAccessibleName(tr("What moved and why"));
     auto* again = new QPushButton(tr("&Reckon the whole set"));
     again->setAutoDefault(false);
-    connect(again, &QPushButton::clicked, this, &SheetTab::reckon);
+    connect(again, &QPushButton::clicked, this, &PriceSheetTab::reckon);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(again, 0, Qt::AlignLeft);
@@ -77,7 +77,7 @@ SheetTab::SheetTab(Desk& desk, QWidget* parent)
     });
 }
 
-QWidget* SheetTab::orderPart() {
+QWidget* PriceSheetTab::orderPart() {
     auto* part = new QWidget;
     auto* row = new QHBoxLayout;
     auto* label = new QLabel(tr("The builder's &purchase order comes to"));
@@ -86,8 +86,8 @@ QWidget* SheetTab::orderPart() {
     m_order->setMaximumWidth(fontMetrics().averageCharWidth() * 16);
     auto* check = new QPushButton(tr("Chec&k it"));
     check->setAutoDefault(false);
-    connect(check, &QPushButton::clicked, this, &SheetTab::checkPurchaseOrder);
-    connect(m_order, &QLineEdit::returnPressed, this, &SheetTab::checkPurchaseOrder);
+    connect(check, &QPushButton::clicked, this, &PriceSheetTab::checkPurchaseOrder);
+    connect(m_order, &QLineEdit::returnPressed, this, &PriceSheetTab::checkPurchaseOrder);
     row->addWidget(label);
     row->addWidget(m_order);
     row->addWidget(check);
@@ -100,20 +100,20 @@ QWidget* SheetTab::orderPart() {
     return part;
 }
 
-QString SheetTab::words() const {
+QString PriceSheetTab::words() const {
     return m_words->text();
 }
 
-QString SheetTab::orderWords() const {
+QString PriceSheetTab::orderWords() const {
     return m_orderWords->text();
 }
 
-Id<PlanSet> SheetTab::set() const {
+Id<PlanSet> PriceSheetTab::set() const {
     const Plan* plan = m_job ? m_desk.book().plan(m_job.plan) : nullptr;
     return plan ? plan->set : Id<PlanSet>();
 }
 
-void SheetTab::showJob(const JobRef& job) {
+void PriceSheetTab::showJob(const JobRef& job) {
     m_job = job;
     m_orderWords->clear();
     m_order->setEnabled(static_cast<bool>(job.house));
@@ -128,12 +128,12 @@ void SheetTab::showJob(const JobRef& job) {
     showSheet();
 }
 
-bool SheetTab::openSet() {
+bool PriceSheetTab::openSet() {
     const std::vector<Id<Plan>> plans = plansOf(m_desk.book(), m_set);
     return std::ranges::all_of(plans, [&](Id<Plan> plan) { return m_desk.openPlan(plan); });
 }
 
-void SheetTab::reckon() {
+void PriceSheetTab::reckon() {
     if (!m_set || !openSet())
         return;
     const Book book = m_desk.book(); // the work goes on beside the window
@@ -152,7 +152,7 @@ void SheetTab::reckon() {
     showSheet();
 }
 
-QString SheetTab::why() const {
+QString PriceSheetTab::why() const {
     if (m_sheet.empty())
         return tr("Every plan of the set under each elevation, and what each option adds or takes off.");
     QStringList sentences;
@@ -176,12 +176,12 @@ QString SheetTab::why() const {
     return sentences.join(u'\n');
 }
 
-void SheetTab::showSheet() {
+void PriceSheetTab::showSheet() {
     m_words->setText(why());
     m_prices->setRows(moveRows(sheetMoves(m_before, m_sheet)));
 }
 
-void SheetTab::checkPurchaseOrder() {
+void PriceSheetTab::checkPurchaseOrder() {
     const House* house = m_desk.book().house(m_job.house);
     const auto ordered = parseMoney(utf8(m_order->text()));
     if (!house || !ordered) {

@@ -17,10 +17,10 @@ class FigureView;
 
 /// The prices of the whole plan set, reckoned again in one go, with what moved since the last time and
 /// what in the book was changed in between; and a builder's purchase order held against them.
-class SheetTab final : public QWidget {
+class PriceSheetTab final : public QWidget {
     Q_OBJECT
 public:
-    explicit SheetTab(Desk& desk, QWidget* parent = nullptr);
+    explicit PriceSheetTab(Desk& desk, QWidget* parent = nullptr);
 
     void showJob(const JobRef& job);
     FigureView& prices() const { return *m_prices; }
