@@ -41,7 +41,8 @@ Bar killBar(const Extent& extent);
 /// Each write, sync, cut and removal of an edit fails once, in each way a disk fails.
 Bar editFaultBar();
 /// Likewise of bringing an old book to the present format, and of a backup.
-Bar formatFaultBar();
+/// At every n-th operation.
+Bar formatFaultBar(int every);
 Bar backupFaultBar();
 /// The power goes at each operation of an edit, and of a change of format.
 Bar powerBar(const Extent& extent);

@@ -20,7 +20,7 @@ TEST(Durability, FaultsOfAnEdit) {
     expectHolds(editFaultBar());
 }
 TEST(Durability, FaultsOfAChangeOfFormat) {
-    expectHolds(formatFaultBar());
+    expectHolds(formatFaultBar(5));
 }
 TEST(Durability, FaultsOfABackup) {
     expectHolds(backupFaultBar());

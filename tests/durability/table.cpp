@@ -24,7 +24,7 @@ void printRow(const Bar& bar, double seconds) {
 
 int printTable(const Extent& extent) {
     const std::vector<std::function<Bar()>> bars{[&] { return killBar(extent); }, editFaultBar,
-        formatFaultBar, backupFaultBar, [&] { return powerBar(extent); },
+        [] { return formatFaultBar(1); }, backupFaultBar, [&] { return powerBar(extent); },
         [&] { return fullDiskBar(extent); }, [&] { return bitFlipBar(extent); },
         [&] { return truncationBar(extent); }, [&] { return zeroedPageBar(extent); },
         [&] { return salvageBar(extent); }, [&] { return twoProgramsBar(extent); }, formatsBar};
