@@ -32,6 +32,22 @@ concept Described = requires {
     Describe<Row>::table;
 };
 
+/// A field whose row has no type here: its name and where it is in a row of its kind.
+struct FieldPlace {
+    std::string_view name;
+    std::size_t offset = 0; ///< bytes from the start of the row
+
+    const void* in(const void* row) const { return static_cast<const std::byte*>(row) + offset; }
+    void* in(void* row) const { return static_cast<std::byte*>(row) + offset; }
+};
+
+template <class Row, class Member>
+FieldPlace placeOf(const Row& sample, const Field<Row, Member>& field) {
+    const auto* start = reinterpret_cast<const std::byte*>(&sample);
+    const auto* place = reinterpret_cast<const std::byte*>(&(sample.*field.member));
+    return {field.name, static_cast<std::size_t>(place - start)};
+}
+
 /// Calls fn(field) for each field of Row, in order.
 template <Described Row, class Fn>
 constexpr void forEachField(Fn&& fn) {

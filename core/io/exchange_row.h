@@ -39,13 +39,8 @@ struct ExchangeValue {
 };
 
 /// A field that stands in an exchange text as itself.
-struct ExchangeField {
-    std::string_view name;
-    std::size_t offset = 0; ///< bytes from the start of the row
+struct ExchangeField : FieldPlace {
     const ExchangeValue* value = nullptr;
-
-    const void* in(const void* row) const { return static_cast<const std::byte*>(row) + offset; }
-    void* in(void* row) const { return static_cast<std::byte*>(row) + offset; }
 };
 
 using ExchangeFields = std::vector<ExchangeField>;
@@ -72,13 +67,10 @@ const ExchangeFields& exchangeFields() {
     static const ExchangeFields fields = [] {
         ExchangeFields made;
         const Row sample{};
-        const auto* start = reinterpret_cast<const std::byte*>(&sample);
         forEachField<Row>([&]<class Member>(const Field<Row, Member>& field) {
             if constexpr (!impliedByPlace<Row, Member>()) {
-                const auto* place = reinterpret_cast<const std::byte*>(&(sample.*field.member));
                 if (!isCallers<Row>(field.name))
-                    made.push_back({field.name, static_cast<std::size_t>(place - start),
-                        &exchangeValue<Member>});
+                    made.push_back({placeOf(sample, field), &exchangeValue<Member>});
             }
         });
         return made;

@@ -40,13 +40,8 @@ struct ValueShape {
 };
 
 /// One field of a row.
-struct FieldShape {
-    std::string_view name;
-    std::size_t offset = 0; ///< bytes from the start of the row
+struct FieldShape : FieldPlace {
     const ValueShape* value = nullptr;
-
-    const void* in(const void* row) const { return static_cast<const std::byte*>(row) + offset; }
-    void* in(void* row) const { return static_cast<std::byte*>(row) + offset; }
 };
 
 /// A kind of row, in the order of its Describe.
@@ -70,11 +65,8 @@ const RowShape& rowShape() {
     static const RowShape shape = [] {
         RowShape made{Describe<Row>::table, Describe<Row>::noun, {}};
         const Row sample{};
-        const auto* start = reinterpret_cast<const std::byte*>(&sample);
         forEachField<Row>([&]<class Member>(const Field<Row, Member>& field) {
-            const auto* place = reinterpret_cast<const std::byte*>(&(sample.*field.member));
-            made.fields.push_back(
-                {field.name, static_cast<std::size_t>(place - start), &valueShape<Member>});
+            made.fields.push_back({placeOf(sample, field), &valueShape<Member>});
         });
         return made;
     }();

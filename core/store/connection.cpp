@@ -77,6 +77,13 @@ Result<void> Connection::run(const std::string& sql) {
     return statement ? statement->run() : statement.error();
 }
 
+Result<void> Connection::readEach(const std::string& sql, const SqlStatement::Take& take) {
+    auto statement = prepare(sql);
+    if (!statement)
+        return statement.error();
+    return statement->runEach(take);
+}
+
 Result<QVariant> Connection::readOne(const std::string& sql) {
     auto statement = prepare(sql);
     if (!statement)

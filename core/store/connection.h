@@ -31,6 +31,8 @@ public:
     Result<SqlStatement> prepare(const std::string& sql);
     /// Runs one statement that binds nothing; its rows, if any, are not read.
     Result<void> run(const std::string& sql);
+    /// Runs one statement that binds nothing and gives each row to `take` until it says false.
+    Result<void> readEach(const std::string& sql, const SqlStatement::Take& take);
     /// Runs one statement and reads the first column of its first row; null where there is none.
     Result<QVariant> readOne(const std::string& sql);
 

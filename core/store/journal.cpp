@@ -41,20 +41,17 @@ Result<std::vector<JournalEntry>> journalAfter(Connection& connection, std::int6
     if (!statement)
         return statement.error();
     statement->bind(QVariant(static_cast<qlonglong>(seq)));
-    if (auto ran = statement->run(); !ran)
-        return ran.error();
     std::vector<JournalEntry> entries;
-    while (true) {
-        const auto there = statement->step();
-        if (!there)
-            return there.error();
-        if (!*there)
-            return entries;
-        auto entry = readEntry(*statement);
+    const auto read = statement->runEach([&](const SqlStatement& row) -> Result<bool> {
+        auto entry = readEntry(row);
         if (!entry)
             return entry.error();
         entries.push_back(std::move(entry).value());
-    }
+        return true;
+    });
+    if (!read)
+        return read.error();
+    return entries;
 }
 
 } // namespace miterbook

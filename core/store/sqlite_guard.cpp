@@ -39,21 +39,16 @@ using SchemaRows = std::map<std::string, std::string>;
 
 /// "table stick" -> its SQL. The planner's own statistics are no part of the schema.
 Result<SchemaRows> schemaRows(Connection& connection) {
-    auto statement = connection.prepare("SELECT type || ' ' || name, coalesce(sql, '') "
-                                        "FROM sqlite_schema WHERE name NOT LIKE 'sqlite_stat%'");
-    if (!statement)
-        return statement.error();
-    if (auto ran = statement->run(); !ran)
-        return ran.error();
     SchemaRows rows;
-    while (true) {
-        const auto there = statement->step();
-        if (!there)
-            return there.error();
-        if (!*there)
-            return rows;
-        rows[cellText(statement->value(0))] = cellText(statement->value(1));
-    }
+    const auto read = connection.readEach("SELECT type || ' ' || name, coalesce(sql, '') "
+                                          "FROM sqlite_schema WHERE name NOT LIKE 'sqlite_stat%'",
+        [&](const SqlStatement& row) {
+            rows[cellText(row.value(0))] = cellText(row.value(1));
+            return true;
+        });
+    if (!read)
+        return read.error();
+    return rows;
 }
 
 /// The schema that steps make when they are run in memory.

@@ -18,6 +18,23 @@ Result<void> SqlStatement::run() {
     return {};
 }
 
+Result<void> SqlStatement::runEach(const Take& take) {
+    if (auto ran = run(); !ran)
+        return ran;
+    while (true) {
+        const auto there = step();
+        if (!there)
+            return there.error();
+        if (!*there)
+            return {};
+        const auto goOn = take(*this);
+        if (!goOn)
+            return goOn.error();
+        if (!*goOn)
+            return {};
+    }
+}
+
 Result<bool> SqlStatement::step() {
     if (m_query->next())
         return true;

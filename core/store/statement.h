@@ -6,6 +6,7 @@
 #include <QSqlQuery>
 #include <QVariant>
 
+#include <functional>
 #include <utility>
 
 namespace miterbook {
@@ -28,6 +29,10 @@ public:
     void bind(const QVariant& value) { m_query->bindValue(m_bound++, value); }
     /// Errors: the sentence of sqlError; failure() tells more.
     Result<void> run();
+    /// Takes the row that the statement stands at. False ends the reading; so does an error.
+    using Take = std::function<Result<bool>(const SqlStatement& row)>;
+    /// Runs the statement and gives each row to `take`.
+    Result<void> runEach(const Take& take);
     /// Goes to the next row; false when there is none.
     Result<bool> step();
     /// A column of the row, from 0.

@@ -27,7 +27,7 @@ Cells cellsOf(const RowShape& shape, const void* row) {
 }
 
 /// What is said of a cell that holds no such value.
-Error damagedCell(const RowShape& shape, SqlStatement& statement, int column) {
+Error damagedCell(const RowShape& shape, const SqlStatement& statement, int column) {
     constexpr std::size_t longest = 60;
     const QVariant cell = statement.value(column);
     const std::string found = cell.isNull() ? "nothing" : cellText(cell).substr(0, longest);
@@ -38,7 +38,7 @@ Error damagedCell(const RowShape& shape, SqlStatement& statement, int column) {
             + "\"."};
 }
 
-Result<void> readCells(const RowShape& shape, SqlStatement& statement, void* row) {
+Result<void> readCells(const RowShape& shape, const SqlStatement& statement, void* row) {
     int column = 0;
     for (const FieldShape& field : shape.fields) {
         if (!readCell(statement.value(column), *field.value, field.in(row)))
@@ -68,18 +68,12 @@ Result<void> TableStore::read(
     if (!statement)
         return statement.error();
     bindAll(*statement, keys);
-    if (auto ran = statement->run(); !ran)
-        return ran;
-    while (true) {
-        const auto there = statement->step();
-        if (!there)
-            return there.error();
-        if (!*there)
-            return {};
-        if (auto sound = readCells(*m_shape.row, *statement, row); !sound)
-            return sound;
+    return statement->runEach([&](const SqlStatement& held) -> Result<bool> {
+        if (auto sound = readCells(*m_shape.row, held, row); !sound)
+            return sound.error();
         keep();
-    }
+        return true;
+    });
 }
 
 Result<bool> TableStore::readOne(std::int64_t id, void* row) {

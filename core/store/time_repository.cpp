@@ -31,22 +31,13 @@ Result<TimeSum> readSum(const SqlStatement& row) {
 }
 
 Result<void> addSums(Connection& connection, const char* sql, TimeBook& time) {
-    auto statement = connection.prepare(sql);
-    if (!statement)
-        return statement.error();
-    if (auto ran = statement->run(); !ran)
-        return ran;
-    while (true) {
-        const auto there = statement->step();
-        if (!there)
-            return there.error();
-        if (!*there)
-            return {};
-        const auto sum = readSum(*statement);
+    return connection.readEach(sql, [&](const SqlStatement& row) -> Result<bool> {
+        const auto sum = readSum(row);
         if (!sum)
             return sum.error();
         time.addSum(*sum);
-    }
+        return true;
+    });
 }
 
 } // namespace

@@ -19,21 +19,16 @@ struct Dangling {
 };
 
 Result<std::vector<Dangling>> danglingRows(Connection& connection) {
-    auto statement = connection.prepare("PRAGMA foreign_key_check");
-    if (!statement)
-        return statement.error();
-    if (auto ran = statement->run(); !ran)
-        return ran.error();
     std::vector<Dangling> rows;
-    while (true) {
-        const auto there = statement->step();
-        if (!there)
-            return there.error();
-        if (!*there)
-            return rows;
-        rows.push_back({cellText(statement->value(0)), statement->value(1).toLongLong(),
-            cellText(statement->value(2)), statement->value(3).toLongLong()});
-    }
+    const auto read
+        = connection.readEach("PRAGMA foreign_key_check", [&](const SqlStatement& row) {
+              rows.push_back({cellText(row.value(0)), row.value(1).toLongLong(),
+                  cellText(row.value(2)), row.value(3).toLongLong()});
+              return true;
+          });
+    if (!read)
+        return read.error();
+    return rows;
 }
 
 /// The column of a reference if it may be empty.

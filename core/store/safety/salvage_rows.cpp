@@ -24,21 +24,16 @@ std::string said(std::string_view noun, std::int64_t id) {
 }
 
 Result<std::vector<std::int64_t>> numbersOf(Connection& connection, std::string_view table) {
-    auto statement = connection.prepare(
-        "SELECT \"id\" FROM " + miterbook::quoted(table) + " ORDER BY \"id\"");
-    if (!statement)
-        return statement.error();
-    if (auto ran = statement->run(); !ran)
-        return ran.error();
     std::vector<std::int64_t> ids;
-    while (true) {
-        const auto there = statement->step();
-        if (!there)
-            return there.error();
-        if (!*there)
-            return ids;
-        ids.push_back(statement->value(0).toLongLong());
-    }
+    const auto read = connection.readEach(
+        "SELECT \"id\" FROM " + miterbook::quoted(table) + " ORDER BY \"id\"",
+        [&](const SqlStatement& row) {
+            ids.push_back(row.value(0).toLongLong());
+            return true;
+        });
+    if (!read)
+        return read.error();
+    return ids;
 }
 
 Result<void> runWithId(Connection& connection, const std::string& sql, std::int64_t id) {

@@ -16,20 +16,14 @@ namespace {
 using Names = std::vector<std::string>;
 
 Result<Names> firstColumn(Connection& connection, const std::string& sql, int column) {
-    auto statement = connection.prepare(sql);
-    if (!statement)
-        return statement.error();
-    if (auto ran = statement->run(); !ran)
-        return ran.error();
     Names words;
-    while (true) {
-        const auto there = statement->step();
-        if (!there)
-            return there.error();
-        if (!*there)
-            return words;
-        words.push_back(cellText(statement->value(column)));
-    }
+    const auto read = connection.readEach(sql, [&](const SqlStatement& row) {
+        words.push_back(cellText(row.value(column)));
+        return true;
+    });
+    if (!read)
+        return read.error();
+    return words;
 }
 
 /// The columns of a table between quotes, "id" first.

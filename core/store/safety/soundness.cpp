@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/safety/soundness.h"
 
+#include "basics/quote.h"
 #include "basics/sha256.h"
 #include "store/cell.h"
 
@@ -12,31 +13,8 @@ namespace {
 
 constexpr int firstFormatWithPapers = 4;
 
-/// Calls `take` for each row; stops at the first error.
-template <class Take>
-Result<void> eachRow(Connection& connection, const std::string& sql, Take take) {
-    auto statement = connection.prepare(sql);
-    if (!statement)
-        return statement.error();
-    if (auto ran = statement->run(); !ran)
-        return ran;
-    while (true) {
-        const auto there = statement->step();
-        if (!there)
-            return there.error();
-        if (!*there || !take(*statement))
-            return {};
-    }
-}
-
-std::string withCapital(std::string text) {
-    if (!text.empty() && text.front() >= 'a' && text.front() <= 'z')
-        text.front() = static_cast<char>(text.front() - 'a' + 'A');
-    return text;
-}
-
 std::string paperName(const SqlStatement& row) {
-    return withCapital(cellText(row.value(0))) + " " + cellText(row.value(1));
+    return capitalised(cellText(row.value(0))) + " " + cellText(row.value(1));
 }
 
 Result<void> firstOf(const Result<std::vector<std::string>>& found, const char* intro) {
@@ -52,7 +30,7 @@ Result<void> firstOf(const Result<std::vector<std::string>>& found, const char* 
 Result<std::vector<std::string>> damageOf(Connection& connection, int most) {
     std::vector<std::string> found;
     const auto full = [&] { return std::ssize(found) >= most; };
-    const auto pages = eachRow(connection, "PRAGMA integrity_check(" + std::to_string(most) + ")",
+    const auto pages = connection.readEach("PRAGMA integrity_check(" + std::to_string(most) + ")",
         [&](const SqlStatement& row) {
             if (const std::string text = cellText(row.value(0)); text != "ok")
                 found.push_back(text);
@@ -60,8 +38,8 @@ Result<std::vector<std::string>> damageOf(Connection& connection, int most) {
         });
     if (!pages)
         return pages.error();
-    const auto references = eachRow(
-        connection, "PRAGMA foreign_key_check", [&](const SqlStatement& row) {
+    const auto references = connection.readEach(
+        "PRAGMA foreign_key_check", [&](const SqlStatement& row) {
             found.push_back("The " + cellText(row.value(0)) + " " + cellText(row.value(1))
                 + " names a " + cellText(row.value(2)) + " that is not in the book.");
             return !full();
@@ -75,7 +53,7 @@ Result<std::vector<std::string>> changedPapers(const BookReading& book) {
     std::vector<std::string> found;
     if (book.format < firstFormatWithPapers)
         return found;
-    const auto read = eachRow(*book.connection,
+    const auto read = book.connection->readEach(
         "SELECT kind, number, paper, sum FROM issued_paper ORDER BY id",
         [&](const SqlStatement& row) {
             if (sha256(cellText(row.value(2))) != cellText(row.value(3)))
