@@ -9,7 +9,8 @@
 namespace {
 
 /// Qt's own remarks about the machine are not for whoever reads a batch command's output.
-void dropRemark(QtMsgType, const QMessageLogContext&, const QString&) {}
+void dropRemark(QtMsgType, const QMessageLogContext&, const QString&) {
+}
 
 /// A batch command needs no display, only fonts for PDF.
 int runBatch(const miterbook::Command& command, int argc, char** argv) {

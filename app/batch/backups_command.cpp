@@ -55,7 +55,7 @@ Result<void> runBackups(const QCommandLineParser& parser, Console& console) {
 
 } // namespace
 
-const Command backupsCommand{
-    "backups", "the backups of a book and what each holds, latest first", declareBackups, runBackups};
+const Command backupsCommand{"backups", "the backups of a book and what each holds, latest first",
+    declareBackups, runBackups};
 
 } // namespace miterbook

@@ -25,10 +25,13 @@ void declareBring(QCommandLineParser& parser) {
     addValue(parser, "level", "L", "the level of rows that name none");
     addValue(parser, "house", "H", "with --measures: the house that was measured");
     addValue(parser, "measures", "F.csv", "measures of a house's openings");
-    addValue(parser, "hours", "F.csv", "hours: date, who, house, what, hours, units finished, note");
-    addValue(parser, "prices", "F.csv", "a supplier's price list: profile, length, price, per, from");
+    addValue(
+        parser, "hours", "F.csv", "hours: date, who, house, what, hours, units finished, note");
+    addValue(
+        parser, "prices", "F.csv", "a supplier's price list: profile, length, price, per, from");
     addValue(parser, "supplier", "S", "with --prices: whose list it is");
-    addValue(parser, "from", "D", "with --prices: the day they begin, as 2026-11-25; today if not said");
+    addValue(
+        parser, "from", "D", "with --prices: the day they begin, as 2026-11-25; today if not said");
     addValue(parser, "per", "P", "with --prices: stick, foot or \"100 ft\"; stick if not said");
     addSwitch(parser, "good-rows", "bring in the good rows of a file that has bad ones");
 }

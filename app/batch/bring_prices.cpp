@@ -29,8 +29,7 @@ Result<PriceListAsk> listAsk(const QCommandLineParser& parser) {
 
 } // namespace
 
-Result<void> bringPrices(
-    OpenedBook& opened, const QCommandLineParser& parser, Console& console) {
+Result<void> bringPrices(OpenedBook& opened, const QCommandLineParser& parser, Console& console) {
     const auto ask = listAsk(parser);
     if (!ask)
         return ask.error();

@@ -8,9 +8,8 @@
 
 namespace miterbook {
 
-/// Brings in a supplier's price list (--prices, --supplier, --from, --per), whole or not at all; each
-/// row that is wrong is said.
-Result<void> bringPrices(
-    OpenedBook& opened, const QCommandLineParser& parser, Console& console);
+/// Brings in a supplier's price list (--prices, --supplier, --from, --per), whole or not at all;
+/// each row that is wrong is said.
+Result<void> bringPrices(OpenedBook& opened, const QCommandLineParser& parser, Console& console);
 
 } // namespace miterbook

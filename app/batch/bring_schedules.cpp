@@ -107,8 +107,8 @@ Result<void> bringSchedules(OpenedBook& opened, const SchedulesToBring& wanted, 
             return words.error();
         brought += *words;
     }
-    if (const auto done
-        = opened.perform(std::move(all).take("Bring in schedules of plan " + wanted.plan));
+    if (const auto done = opened.perform(
+            std::move(all).take("Bring in schedules of plan " + wanted.plan));
         !done)
         return done;
     console.out << brought;

@@ -13,8 +13,8 @@ namespace miterbook {
 struct SchedulesToBring {
     std::string builder;
     std::string plan;
-    std::string level;     ///< of rows that name none; empty: the plan's only or first level
-    std::string rooms;     ///< read first: openings name rooms
+    std::string level; ///< of rows that name none; empty: the plan's only or first level
+    std::string rooms; ///< read first: openings name rooms
     std::string windows;
     std::string doors;
     bool goodRows = false; ///< bring in the good rows of a schedule that has bad ones

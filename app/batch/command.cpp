@@ -10,10 +10,9 @@
 namespace miterbook {
 
 const std::vector<Command>& commands() {
-    static const std::vector<Command> list{
-        newCommand, bringCommand, listCommand, startCommand, printCommand, packCommand,
-        journalCommand, backupsCommand, restoreCommand, snapshotCommand, takeInCommand,
-        checkCommand, salvageCommand, sampleCommand};
+    static const std::vector<Command> list{newCommand, bringCommand, listCommand, startCommand,
+        printCommand, packCommand, journalCommand, backupsCommand, restoreCommand, snapshotCommand,
+        takeInCommand, checkCommand, salvageCommand, sampleCommand};
     return list;
 }
 
@@ -32,9 +31,8 @@ int runCommand(const Command& command, const QStringList& arguments, Console& co
         console.out << parser.helpText().toStdString();
         return 0;
     }
-    const Result<void> done = understood
-        ? command.run(parser, console)
-        : badInput(parser.errorText().toStdString());
+    const Result<void> done = understood ? command.run(parser, console)
+                                         : badInput(parser.errorText().toStdString());
     if (done)
         return 0;
     console.err << "miterbook " << command.name << ": " << done.error().sentence << '\n';

@@ -6,9 +6,10 @@ namespace miterbook {
 namespace {
 
 /// "There is no plan "X". There are: A, B." or "... There are none."
-Error noneNamed(std::string_view noun, const std::string& name, const std::vector<std::string>& all) {
-    std::string sentence
-        = "There is no " + std::string(noun) + " \"" + name + "\" in the book; there ";
+Error noneNamed(
+    std::string_view noun, const std::string& name, const std::vector<std::string>& all) {
+    std::string sentence = "There is no " + std::string(noun) + " \"" + name
+        + "\" in the book; there ";
     if (all.empty())
         return {Fault::notFound, sentence + "are none."};
     sentence += all.size() == 1 ? "is: " : "are: ";

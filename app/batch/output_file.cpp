@@ -14,7 +14,8 @@ Result<void> writeOutput(const std::string& path, const std::string& text, Conso
     const auto size = static_cast<qint64>(text.size());
     if (file.open(QIODevice::WriteOnly) && file.write(text.data(), size) == size && file.commit())
         return {};
-    return Error{Fault::storage, path + " could not be written: " + file.errorString().toStdString()};
+    return Error{
+        Fault::storage, path + " could not be written: " + file.errorString().toStdString()};
 }
 
 } // namespace miterbook

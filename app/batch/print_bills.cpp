@@ -32,7 +32,8 @@ Result<Paper> invoiceOf(OpenedBook& opened, const std::string& typed) {
 
 /// A bid as it was sent; the last revision unless one is said.
 Result<Paper> sentBidOf(OpenedBook& opened, const QCommandLineParser& parser) {
-    const auto number = parseWhole(value(parser, "number"), "The number of a bid", 1, 1'000'000'000);
+    const auto number = parseWhole(
+        value(parser, "number"), "The number of a bid", 1, 1'000'000'000);
     if (!number)
         return number.error();
     Result<int> revision = 0;
@@ -47,7 +48,8 @@ Result<Paper> sentBidOf(OpenedBook& opened, const QCommandLineParser& parser) {
             found = &bid;
     }
     if (!found) {
-        return Error{Fault::notFound, "No bid of the number " + std::to_string(*number)
+        return Error{Fault::notFound,
+            "No bid of the number " + std::to_string(*number)
                 + (*revision == 0 ? "" : " and revision " + std::to_string(*revision))
                 + " was sent."};
     }
@@ -69,7 +71,8 @@ Result<Paper> extraOf(
             return extraPaper(opened.book(), extra, date);
         titles += (titles.empty() ? "" : ", ") + inQuotes(extra.title);
     }
-    return Error{Fault::notFound, "The house has no extra " + inQuotes(title)
+    return Error{Fault::notFound,
+        "The house has no extra " + inQuotes(title)
             + (titles.empty() ? "." : "; it has " + titles + ".")};
 }
 
@@ -99,12 +102,13 @@ Result<Id<Builder>> findBuilder(const Book& book, const std::string& name) {
             return id;
         names += (names.empty() ? "" : ", ") + inQuotes(builder.name);
     }
-    return Error{Fault::notFound, "There is no builder " + inQuotes(name)
+    return Error{Fault::notFound,
+        "There is no builder " + inQuotes(name)
             + (names.empty() ? "." : "; there are " + names + ".")};
 }
 
-Result<Paper> billPaper(const std::string& name, OpenedBook& opened,
-    const QCommandLineParser& parser, Date date) {
+Result<Paper> billPaper(
+    const std::string& name, OpenedBook& opened, const QCommandLineParser& parser, Date date) {
     if (name == "sent-bid") {
         if (!isSet(parser, "number"))
             return badInput("Say which bid with --number.");

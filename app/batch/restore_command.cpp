@@ -43,7 +43,7 @@ Result<void> runRestore(const QCommandLineParser& parser, Console& console) {
 
 } // namespace
 
-const Command restoreCommand{
-    "restore", "put a backup in the place of a book, which is kept beside it", declareRestore, runRestore};
+const Command restoreCommand{"restore",
+    "put a backup in the place of a book, which is kept beside it", declareRestore, runRestore};
 
 } // namespace miterbook

@@ -36,7 +36,7 @@ Result<void> runSalvage(const QCommandLineParser& parser, Console& console) {
 
 } // namespace
 
-const Command salvageCommand{
-    "salvage", "read what can be read of a damaged book into a new one", declareSalvage, runSalvage};
+const Command salvageCommand{"salvage", "read what can be read of a damaged book into a new one",
+    declareSalvage, runSalvage};
 
 } // namespace miterbook

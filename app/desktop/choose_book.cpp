@@ -28,8 +28,8 @@ std::optional<BookChoice> askForNew() {
 }
 
 std::optional<BookChoice> askForOld() {
-    const QString path
-        = QFileDialog::getOpenFileName(nullptr, QObject::tr("Open a book"), folder(), filter);
+    const QString path = QFileDialog::getOpenFileName(
+        nullptr, QObject::tr("Open a book"), folder(), filter);
     return path.isEmpty() ? std::nullopt : std::optional(BookChoice{path, false});
 }
 
@@ -41,10 +41,9 @@ std::optional<BookChoice> chooseBook() {
     box.setText(QObject::tr("The shop's work is kept in one file, its book."));
     box.setInformativeText(
         QObject::tr("A new book begins with starter rates and prices for you to check."));
-    const QPushButton* begin
-        = box.addButton(QObject::tr("Begin a new book…"), QMessageBox::AcceptRole);
-    const QPushButton* open
-        = box.addButton(QObject::tr("Open a book…"), QMessageBox::ActionRole);
+    const QPushButton* begin = box.addButton(
+        QObject::tr("Begin a new book…"), QMessageBox::AcceptRole);
+    const QPushButton* open = box.addButton(QObject::tr("Open a book…"), QMessageBox::ActionRole);
     box.addButton(QMessageBox::Close);
     box.exec();
     if (box.clickedButton() == begin)

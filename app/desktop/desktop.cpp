@@ -17,7 +17,8 @@ namespace miterbook {
 
 Desktop::Desktop()
     : m_safety([this] { return m_session->path().toStdString(); },
-          [this](SafetyDesk::Replace replace) { reopenBehind(std::move(replace)); }, m_clock) {}
+        [this](SafetyDesk::Replace replace) { reopenBehind(std::move(replace)); }, m_clock) {
+}
 
 Desktop::~Desktop() = default;
 
@@ -38,7 +39,8 @@ void Desktop::goOverTo(std::unique_ptr<Session> session) {
     if (!old)
         return;
     old->window().hide();
-    QMetaObject::invokeMethod(qApp, [old] {}, Qt::QueuedConnection);
+    QMetaObject::invokeMethod(
+        qApp, [old] {}, Qt::QueuedConnection);
 }
 
 Result<void> Desktop::newBook(const QString& path) {
@@ -111,8 +113,8 @@ Result<void> Desktop::writePlanFile(Id<Plan> plan, const QString& path) {
 std::vector<PaperChoice> Desktop::papers() const {
     std::vector<PaperChoice> choices;
     for (const PaperKind& kind : paperKinds)
-        choices.push_back({QString::fromLatin1(kind.name.data()),
-            QString::fromLatin1(kind.title.data())});
+        choices.push_back(
+            {QString::fromLatin1(kind.name.data()), QString::fromLatin1(kind.title.data())});
     return choices;
 }
 

@@ -30,8 +30,7 @@ public:
     Result<void> writePlanFile(Id<Plan> plan, const QString& path) override;
     std::vector<PaperChoice> papers() const override;
     Result<void> previewPaper(const QString& name, const JobRef& job, QWidget* parent) override;
-    Result<void> writePaper(
-        const QString& name, const JobRef& job, const QString& path) override;
+    Result<void> writePaper(const QString& name, const JobRef& job, const QString& path) override;
 
 private:
     void goOverTo(std::unique_ptr<Session> session);
@@ -45,8 +44,8 @@ private:
     std::unique_ptr<Session> m_session;
 };
 
-/// The desktop, on the book named by the first argument, else the one used last, else on the one the
-/// user chooses. Returns the exit status.
+/// The desktop, on the book named by the first argument, else the one used last, else on the one
+/// the user chooses. Returns the exit status.
 int runDesktop(QApplication& application);
 
 } // namespace miterbook

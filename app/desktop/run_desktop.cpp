@@ -33,8 +33,8 @@ bool openSome(Desktop& desktop, const QString& first) {
             return true;
     }
     while (const auto choice = chooseBook()) {
-        const auto opened
-            = choice->isNew ? desktop.newBook(choice->path) : desktop.openBook(choice->path);
+        const auto opened = choice->isNew ? desktop.newBook(choice->path)
+                                          : desktop.openBook(choice->path);
         if (opened)
             return true;
         if (choice->isNew)

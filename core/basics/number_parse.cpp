@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "basics/number_text.h"
 #include "basics/blank.h"
 #include "basics/digits.h"
+#include "basics/number_text.h"
 #include "basics/quote.h"
 
 #include <algorithm>

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "basics/one_of.h"
 #include "basics/table.h"
 
 #include <tuple>
-#include <type_traits>
 
 namespace miterbook {
 
@@ -13,7 +13,7 @@ template <class... Rows>
 class Tables {
 public:
     template <class Row>
-    static constexpr bool holds = (std::is_same_v<Row, Rows> || ...);
+    static constexpr bool holds = isOneOf<Row, Rows...>;
 
     template <class Row>
     Table<Row>& of() {
@@ -34,5 +34,9 @@ public:
 private:
     std::tuple<Table<Rows>...> m_tables;
 };
+
+/// Whether one of several sets of tables holds rows of a kind.
+template <class Row, class... Sets>
+inline constexpr bool heldByAny = (Sets::template holds<Row> || ...);
 
 } // namespace miterbook

@@ -15,8 +15,7 @@ constexpr Money dearestAllowance = Money::dollars(1'000'000);
 
 Result<void> checkBidSetup(const BidSetup& setup) {
     Checks checks;
-    checks
-        .require(setup.trips >= 0 && setup.trips <= 100, "A bid counts from 0 to 100 trips.")
+    checks.require(setup.trips >= 0 && setup.trips <= 100, "A bid counts from 0 to 100 trips.")
         .require(setup.waste >= Percent() && setup.waste <= Percent::hundred(),
             "Waste is from 0 to 100 %.");
     for (const Allowance& allowance : setup.allowances) {

@@ -57,9 +57,9 @@ struct BidSetup {
     Percent profit = Percent::whole(20);
     Percent overhead = Percent::whole(10);
     int trips = 2;
-    Percent waste;            ///< material by waste percentage instead of the stick plan; 0: stick plan
-    std::string scope;        ///< the shop's words at the head of the bid
-    std::string inclusions;   ///< lines separated by '\n'
+    Percent waste;     ///< material by waste percentage instead of the stick plan; 0: stick plan
+    std::string scope; ///< the shop's words at the head of the bid
+    std::string inclusions; ///< lines separated by '\n'
     std::string exclusions;
     Date date = noDate;       ///< prices in force on this day; none: on the day it is looked at
     Money minimum;            ///< the price is not less; 0: no minimum job
@@ -78,25 +78,16 @@ struct Describe<BidSetup> {
     static constexpr std::string_view table = "bid_setup";
     static constexpr std::string_view noun = "bid setup";
     static constexpr void allFields(auto&& take) {
-        take(field("id", &BidSetup::id),
-        field("plan", &BidSetup::plan),
-        field("pricing", &BidSetup::pricing),
-        field("profit_kind", &BidSetup::profitKind),
-        field("profit", &BidSetup::profit),
-        field("overhead", &BidSetup::overhead),
-        field("trips", &BidSetup::trips),
-        field("waste", &BidSetup::waste),
-        field("scope", &BidSetup::scope),
-        field("inclusions", &BidSetup::inclusions),
-        field("exclusions", &BidSetup::exclusions),
-        field("date", &BidSetup::date),
-        field("minimum", &BidSetup::minimum),
-        field("round_to", &BidSetup::roundTo),
-        field("offer_options", &BidSetup::offerOptions),
-        field("quote_units", &BidSetup::quoteUnits),
-        field("one_page", &BidSetup::onePage),
-        field("other_way", &BidSetup::otherWay),
-        field("allowances", &BidSetup::allowances));
+        take(field("id", &BidSetup::id), field("plan", &BidSetup::plan),
+            field("pricing", &BidSetup::pricing), field("profit_kind", &BidSetup::profitKind),
+            field("profit", &BidSetup::profit), field("overhead", &BidSetup::overhead),
+            field("trips", &BidSetup::trips), field("waste", &BidSetup::waste),
+            field("scope", &BidSetup::scope), field("inclusions", &BidSetup::inclusions),
+            field("exclusions", &BidSetup::exclusions), field("date", &BidSetup::date),
+            field("minimum", &BidSetup::minimum), field("round_to", &BidSetup::roundTo),
+            field("offer_options", &BidSetup::offerOptions),
+            field("quote_units", &BidSetup::quoteUnits), field("one_page", &BidSetup::onePage),
+            field("other_way", &BidSetup::otherWay), field("allowances", &BidSetup::allowances));
     }
 };
 

@@ -74,8 +74,8 @@ private:
         if (m_estimate.crewRate == Money() && !m_takeoff.tasks.empty())
             m_estimate.problems.push_back(
                 "The book has no active crew with a wage; labour costs nothing here.");
-        m_estimate.lines
-            = estimateLines(m_takeoff, m_prices, m_estimate.crewRate, m_estimate.problems);
+        m_estimate.lines = estimateLines(
+            m_takeoff, m_prices, m_estimate.crewRate, m_estimate.problems);
         for (EstimateLine& line : m_estimate.lines) {
             const Half half = m_coverage.half(line.task);
             line.byPiece = half == Half::byPiece;
@@ -180,8 +180,8 @@ private:
         PerWork<Money> price = m_build.cost();
         price += m_build.profit;
         price += m_build.allowances;
-        const RuledPrice ruled
-            = ruledPrice(price.sum(), m_setup.minimum, m_setup.roundTo, m_prices.shop().currency);
+        const RuledPrice ruled = ruledPrice(
+            price.sum(), m_setup.minimum, m_setup.roundTo, m_prices.shop().currency);
         if (ruled.added == Money())
             return;
         for (Money& each : price)
@@ -196,8 +196,8 @@ private:
                 m_build.material.of(work), m_build.consumables.of(work), m_build.overhead.of(work),
                 m_build.profit.of(work), Money(), m_build.allowances.of(work)};
             total.price = total.cost() + total.profit;
-            const bool hasLine = std::ranges::any_of(m_estimate.lines,
-                [&](const EstimateLine& line) { return line.work == work; });
+            const bool hasLine = std::ranges::any_of(
+                m_estimate.lines, [&](const EstimateLine& line) { return line.work == work; });
             if (!hasLine && total.cost() == Money() && total.profit == Money())
                 continue;
             add(m_estimate.total, total);
@@ -225,8 +225,8 @@ private:
             m_estimate.perManHour = Money::cents(
                 roundedQuotient(Wide(left.cents()) * 60, total.hours.minutes()));
         if (floorArea > 0)
-            m_estimate.perSquareFoot
-                = Money::cents(roundedQuotient(total.price.cents(), floorArea));
+            m_estimate.perSquareFoot = Money::cents(
+                roundedQuotient(total.price.cents(), floorArea));
     }
 
     const Takeoff& m_takeoff;

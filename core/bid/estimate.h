@@ -26,7 +26,7 @@ struct EstimateLine {
     Money labour;                    ///< hours at the crew rate
     std::optional<Money> piecePrice; ///< quantity x the shop's piece price, where it has one
     bool byPiece = false;            ///< that is what it brings
-    Money price;                     ///< what the line brings where any line is by the piece; else 0
+    Money price; ///< what the line brings where any line is by the piece; else 0
     std::vector<Source> sources;
 
     bool operator==(const EstimateLine&) const = default;
@@ -37,12 +37,12 @@ struct WorkTotal {
     PieceOfWork work = PieceOfWork::doors;
     Hours hours;
     Money labour;
-    Money material;       ///< sticks, parts and goods, with tax
+    Money material; ///< sticks, parts and goods, with tax
     Money consumables;
     Money overhead;
     Money profit;
-    Money price;          ///< cost() + profit
-    Money allowances;     ///< part of cost(), without overhead or profit
+    Money price;      ///< cost() + profit
+    Money allowances; ///< part of cost(), without overhead or profit
 
     Money cost() const { return labour + material + consumables + overhead + allowances; }
     bool operator==(const WorkTotal&) const = default;
@@ -69,13 +69,14 @@ struct Estimate {
 /// pieces of work by running length, cents by largest remainder; overhead and profit per piece of
 /// work likewise, so that works add up to the total exactly.
 ///
-/// A line by the piece (BidSetup's pricing, OtherWay) brings its piece price, which covers the labour and the material of
-/// the rooms and openings it comes from. What no piece price covers (tasks without one, material of
-/// rows without one, goods bought outright) is priced by its cost with overhead and profit, and
-/// `notes` says which tasks. Profit is then what the price leaves over the cost.
+/// A line by the piece (BidSetup's pricing, OtherWay) brings its piece price, which covers the
+/// labour and the material of the rooms and openings it comes from. What no piece price covers
+/// (tasks without one, material of rows without one, goods bought outright) is priced by its cost
+/// with overhead and profit, and `notes` says which tasks. Profit is then what the price leaves
+/// over the cost.
 ///
-/// Allowances are added as they are. A minimum job and rounding up raise the profit of all pieces of
-/// work in proportion to their prices.
+/// Allowances are added as they are. A minimum job and rounding up raise the profit of all pieces
+/// of work in proportion to their prices.
 Estimate estimate(const Takeoff& takeoff, const std::vector<StickPlan>& sticks,
     const PriceBook& prices, const BidSetup& setup, int floorArea);
 

@@ -58,10 +58,11 @@ void addPiecePrice(
     const std::string& currency = prices.shop().currency;
     const PiecePrice* piece = prices.piecePrice(line.task);
     if (line.piecePrice && piece)
-        sentences.push_back("At your piece price" + std::string(line.byPiece ? ", as it is priced here, " : ", ") + formatQuantity(line.quantity, 2) + ' '
-            + std::string(word(unitOf(line.task))) + " at " + currency
-            + formatUnitPrice(piece->price) + " is " + formatMoney(*line.piecePrice, currency)
-            + '.');
+        sentences.push_back("At your piece price"
+            + std::string(line.byPiece ? ", as it is priced here, " : ", ")
+            + formatQuantity(line.quantity, 2) + ' ' + std::string(word(unitOf(line.task))) + " at "
+            + currency + formatUnitPrice(piece->price) + " is "
+            + formatMoney(*line.piecePrice, currency) + '.');
     if (!line.byPiece && line.price != Money())
         sentences.push_back("Priced by cost it brings its share, by labour, of what the "
                             "rest of the piece of work costs with overhead and profit: "
@@ -84,8 +85,8 @@ std::string burdenSentence(const Burden& item, const PriceBook& prices) {
 
 } // namespace
 
-std::vector<std::string> explainLine(const EstimateLine& line, const Takeoff& takeoff,
-    const PriceBook& prices, Money crewRate) {
+std::vector<std::string> explainLine(
+    const EstimateLine& line, const Takeoff& takeoff, const PriceBook& prices, Money crewRate) {
     const std::string& currency = prices.shop().currency;
     std::vector<std::string> sentences;
     addSources(sentences, line, takeoff);
@@ -116,8 +117,8 @@ std::vector<std::string> explainCrewRate(const PriceBook& prices) {
 
 std::string crewDays(Hours hours, int people) {
     const std::int64_t perDay = std::int64_t(8) * 60 * people;
-    const Quantity days
-        = Quantity::thousandths(roundedQuotient(Wide(hours.minutes()) * 1000, perDay));
+    const Quantity days = Quantity::thousandths(
+        roundedQuotient(Wide(hours.minutes()) * 1000, perDay));
     const std::string text = formatQuantity(days);
     return text + (text == "1" ? " day" : " days") + " of 8 hours";
 }

@@ -13,8 +13,8 @@ namespace miterbook {
 
 /// A line's hours and money: the sources with their quantities (the first dozen, then how many
 /// more), the rate and whose it is, each factor, the crew rate, the piece price.
-std::vector<std::string> explainLine(const EstimateLine& line, const Takeoff& takeoff,
-    const PriceBook& prices, Money crewRate);
+std::vector<std::string> explainLine(
+    const EstimateLine& line, const Takeoff& takeoff, const PriceBook& prices, Money crewRate);
 
 /// The crew rate: wages, burden items, hours a year.
 std::vector<std::string> explainCrewRate(const PriceBook& prices);

@@ -41,25 +41,24 @@ void addGoods(std::vector<std::string>& sentences, PieceOfWork work, const Takeo
     }
     for (const auto& [use, count] : counts) {
         const Part* part = prices.part(use);
-        const std::string what
-            = (part ? part->name : std::string(word(use))) + ": " + std::to_string(count);
-        sentences.push_back(!part ? what + ", without a price in the book."
-                : part->builderSupplies
-                ? what + ", supplied by the builder."
-                : what + " at " + formatMoney(part->price, currency) + " is "
-                    + formatMoney(part->price * count, currency) + '.');
+        const std::string what = (part ? part->name : std::string(word(use))) + ": "
+            + std::to_string(count);
+        sentences.push_back(!part       ? what + ", without a price in the book."
+                : part->builderSupplies ? what + ", supplied by the builder."
+                                        : what + " at " + formatMoney(part->price, currency)
+                    + " is " + formatMoney(part->price * count, currency) + '.');
     }
     for (const BoughtGoods& goods : takeoff.goods) {
         if (goods.work == work)
-            sentences.push_back("Bought for " + goods.source.name + ": "
-                + formatMoney(goods.cost, currency) + '.');
+            sentences.push_back(
+                "Bought for " + goods.source.name + ": " + formatMoney(goods.cost, currency) + '.');
     }
 }
 
 std::string profitSentence(const Estimate& estimate, std::string_view currency) {
     return "Profit: " + formatMoney(estimate.total.profit, currency) + ", which is "
-        + formatPercent(estimate.markup) + " % markup on cost and "
-        + formatPercent(estimate.margin) + " % margin on price.";
+        + formatPercent(estimate.markup) + " % markup on cost and " + formatPercent(estimate.margin)
+        + " % margin on price.";
 }
 
 } // namespace
@@ -73,8 +72,8 @@ std::vector<std::string> explainPrice(
         : "Material by the stick plan";
     std::vector<std::string> sentences{
         "Labour: " + formatHours(total.hours, 2) + " h at "
-            + formatMoney(estimate.crewRate, currency) + " an hour, line by line: "
-            + money(total.labour),
+            + formatMoney(estimate.crewRate, currency)
+            + " an hour, line by line: " + money(total.labour),
         sticks + ", parts, goods and tax: " + money(total.material),
         "Consumables by the running foot: " + money(total.consumables),
         "Overhead at " + formatPercent(setup.overhead) + " % of these: " + money(total.overhead),

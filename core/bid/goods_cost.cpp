@@ -24,8 +24,8 @@ PerWork<Money> goodsCosts(const Takeoff& takeoff, const PriceBook& prices, const
         if (!part)
             unpriced[count.use] += count.count;
         else if (!part->builderSupplies)
-            costs.at(count.work, coverage.half(count.work, count.source))
-                += part->price * count.count;
+            costs.at(count.work, coverage.half(count.work, count.source)) += part->price
+                * count.count;
     }
     for (const BoughtGoods& goods : takeoff.goods)
         costs.at(goods.work, Half::byCost) += goods.cost;

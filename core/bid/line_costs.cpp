@@ -19,12 +19,12 @@ using RowKey = std::pair<PieceOfWork, Origins>;
 constexpr double grain = 10'000; // parts of a cent that weights are counted in
 
 /// What sticks, parts and goods of each row of the plan cost, in parts of a cent: weights only.
-std::map<RowKey, double> materialByRow(const Takeoff& takeoff,
-    const std::vector<StickPlan>& sticks, const PriceBook& prices, const BidSetup& setup) {
+std::map<RowKey, double> materialByRow(const Takeoff& takeoff, const std::vector<StickPlan>& sticks,
+    const PriceBook& prices, const BidSetup& setup) {
     std::vector<std::string> unsaid;
     std::map<Id<Profile>, double> perNm;
-    for (const ProfileCost& cost : profileCosts(takeoff, sticks, prices, setup.waste,
-             Coverage(takeoff, prices, setup), unsaid)) {
+    for (const ProfileCost& cost : profileCosts(
+             takeoff, sticks, prices, setup.waste, Coverage(takeoff, prices, setup), unsaid)) {
         const auto running = static_cast<double>(cost.running.sum().nm());
         if (running > 0)
             perNm[cost.profile] = static_cast<double>(cost.cost.cents()) / running;
@@ -37,8 +37,8 @@ std::map<RowKey, double> materialByRow(const Takeoff& takeoff,
     for (const PartCount& count : takeoff.parts) {
         const Part* part = prices.part(count.use);
         if (part && !part->builderSupplies)
-            rows[{count.work, count.source.row}]
-                += static_cast<double>((part->price * count.count).cents());
+            rows[{count.work, count.source.row}] += static_cast<double>(
+                (part->price * count.count).cents());
     }
     for (const BoughtGoods& goods : takeoff.goods)
         rows[{goods.work, goods.source.row}] += static_cast<double>(goods.cost.cents());
@@ -112,9 +112,9 @@ void costLines(std::vector<LineBothWays>& lines, std::size_t first, std::size_t 
         byMaterial.push_back(grains(material[i]));
         byLabour.push_back(grains(static_cast<double>(estimate.lines[i].labour.cents())));
     }
-    const bool any = std::ranges::any_of(byMaterial, [](std::int64_t weight) { return weight > 0; });
-    const auto goods
-        = shareOut(total->material + total->consumables, any ? byMaterial : byLabour);
+    const bool any = std::ranges::any_of(
+        byMaterial, [](std::int64_t weight) { return weight > 0; });
+    const auto goods = shareOut(total->material + total->consumables, any ? byMaterial : byLabour);
     std::vector<std::int64_t> direct;
     for (std::size_t i = 0; i < count; ++i)
         direct.push_back((estimate.lines[first + i].labour + goods[i]).cents());
@@ -166,8 +166,8 @@ std::string bothWaysInWords(const LineBothWays& line, std::string_view currency)
     return "brings " + money(*line.byPiece - line.byCost) + " more than cost and profit";
 }
 
-std::vector<std::string> bothWaysSummary(const Estimate& estimate,
-    const std::vector<LineBothWays>& lines, std::string_view currency) {
+std::vector<std::string> bothWaysSummary(
+    const Estimate& estimate, const std::vector<LineBothWays>& lines, std::string_view currency) {
     std::string losing;
     std::string carrying;
     Money lost;
@@ -181,8 +181,7 @@ std::vector<std::string> bothWaysSummary(const Estimate& estimate,
             continue;
         std::string& names = loses ? losing : carrying;
         names += (names.empty() ? "" : ", ") + lineName(estimate.lines[i]);
-        (loses ? lost : carried)
-            += loses ? line.cost - *line.byPiece : *line.byPiece - line.byCost;
+        (loses ? lost : carried) += loses ? line.cost - *line.byPiece : *line.byPiece - line.byCost;
     }
     std::vector<std::string> sentences;
     if (!losing.empty())

@@ -32,8 +32,8 @@ std::string tooLongSentence(const std::vector<StickNeed::Lot>& tooLong, Length l
         + " longer than the longest stick (" + formatLengthWithUnit(longest, style) + ").";
 }
 
-std::string missingSentence(const StickSupply& supply, std::int64_t count,
-    const std::string& name) {
+std::string missingSentence(
+    const StickSupply& supply, std::int64_t count, const std::string& name) {
     const std::string why = supply.priced
         ? "The offcuts of " + name + " that are long enough run out"
         : supply.stocked ? "No stick of " + name + " has a price"
@@ -123,8 +123,7 @@ StickPlan planSticks(const StickNeed& need, const PriceBook& prices, Effort effo
     takeSolution(plan, solution, supply, lots);
     if (!tooLong.empty()) {
         plan.proven = false;
-        plan.problem
-            = tooLongSentence(tooLong, supply.longest, name, prices.shop().lengths());
+        plan.problem = tooLongSentence(tooLong, supply.longest, name, prices.shop().lengths());
     } else if (!solution.plan.complete()) {
         plan.problem = missingSentence(supply, missingCount(solution.plan), name);
     }

@@ -18,8 +18,8 @@ struct RuledPrice {
     bool operator==(const RuledPrice&) const = default;
 };
 
-/// A price raised to the minimum job, then rounded up to a multiple of `roundTo`; 0 for no such rule.
-/// A price of nothing stays nothing.
+/// A price raised to the minimum job, then rounded up to a multiple of `roundTo`; 0 for no such
+/// rule. A price of nothing stays nothing.
 RuledPrice ruledPrice(Money price, Money minimum, Money roundTo, std::string_view currency = {});
 
 } // namespace miterbook

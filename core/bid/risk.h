@@ -14,8 +14,8 @@ namespace miterbook {
 // What the shop's own finished houses say about a bid: how the hours of the next house scatter.
 //
 // Hours used over hours bid, as logarithms: y = drift(work) + house + rest. A house that goes badly
-// goes badly in every piece of work; the rest is each piece of work's own. Drift and spreads begin at
-// the starter's and give way to the shop's houses as these grow in number (trade practice has no
+// goes badly in every piece of work; the rest is each piece of work's own. Drift and spreads begin
+// at the starter's and give way to the shop's houses as these grow in number (trade practice has no
 // source for the starter's spreads: they are common practice, and the screen says so).
 
 /// One piece of work of a finished house.
@@ -65,7 +65,7 @@ struct WorkRisk {
     PieceOfWork work = PieceOfWork::doors;
     Hours bid;
     Hours expected;
-    Hours low;        ///< 90 of 100 houses lie between
+    Hours low; ///< 90 of 100 houses lie between
     Hours high;
     double share = 0; ///< of the variance of all hours; shares add up to 1
     int houses = 0;
@@ -74,10 +74,10 @@ struct WorkRisk {
 };
 
 /// How the hours and the cost of the house that is bid may come out. Hours in all are taken as
-/// lognormal with the mean and variance that the works' lognormals have together (Fenton 1960), with
-/// Student's t in place of the normal for the spreads being estimated, its degrees of freedom those of
-/// the sum (Satterthwaite 1946). Overhead, material and consumables are as bid; labour is the hours at
-/// the crew rate.
+/// lognormal with the mean and variance that the works' lognormals have together (Fenton 1960),
+/// with Student's t in place of the normal for the spreads being estimated, its degrees of freedom
+/// those of the sum (Satterthwaite 1946). Overhead, material and consumables are as bid; labour is
+/// the hours at the crew rate.
 class RiskOutlook {
 public:
     RiskOutlook() = default;
@@ -109,10 +109,10 @@ private:
     double m_freedom = 1;
     double m_middle = 0; ///< of the log of all hours
     double m_spread = 0;
-    double m_mean = 0;   ///< hours
+    double m_mean = 0; ///< hours
     double m_bidHours = 0;
     Money m_crewRate;
-    Money m_fixed;       ///< cost that does not go by the hours
+    Money m_fixed; ///< cost that does not go by the hours
     Money m_price;
 };
 

@@ -20,8 +20,8 @@ std::vector<Sight> sightsOf(const std::vector<FinishedWork>& finished) {
     for (const FinishedWork& each : finished) {
         if (each.bid <= Hours() || each.used <= Hours())
             continue;
-        const double log = std::log(static_cast<double>(each.used.minutes())
-            / static_cast<double>(each.bid.minutes()));
+        const double log = std::log(
+            static_cast<double>(each.used.minutes()) / static_cast<double>(each.bid.minutes()));
         sights.push_back({each.house, static_cast<std::size_t>(each.work),
             std::clamp(log, -RiskBelief::furthest, RiskBelief::furthest)});
     }
@@ -43,7 +43,7 @@ struct Sum {
 /// The logs taken apart into works' means, houses' means about these, and rests.
 struct Parts {
     std::array<Sum, workCount> works;
-    std::map<std::int64_t, Sum> houses; ///< of log - the work's mean
+    std::map<std::int64_t, Sum> houses;      ///< of log - the work's mean
     std::array<double, workCount> squares{}; ///< of the rests, by work
     double rest = 0;                         ///< sum of all squares
 
@@ -53,8 +53,7 @@ struct Parts {
         for (const Sight& sight : sights)
             houses[sight.house].add(sight.log - works[sight.work].mean());
         for (const Sight& sight : sights) {
-            const double about
-                = sight.log - works[sight.work].mean() - houses[sight.house].mean();
+            const double about = sight.log - works[sight.work].mean() - houses[sight.house].mean();
             squares[sight.work] += about * about;
             rest += about * about;
         }
@@ -95,8 +94,8 @@ RiskBelief riskBelief(const std::vector<FinishedWork>& finished) {
     belief.houses = static_cast<int>(parts.houses.size());
     const double seen = static_cast<double>(sights.size());
     const double free = std::max(0.0, seen - parts.workKinds() - belief.houses + 1);
-    const double house
-        = betweenHouses(parts, drawn(parts.rest, free, RiskBelief::starterWorkSpread));
+    const double house = betweenHouses(
+        parts, drawn(parts.rest, free, RiskBelief::starterWorkSpread));
     belief.houseFreedom = RiskBelief::starterWeight + std::max(0, belief.houses - 1);
     // Rests are short of freedom by what the means took: as much for each work as for all.
     const double share = sights.empty() ? 0 : free / seen;

@@ -66,9 +66,9 @@ void RiskOutlook::addWorks(const Estimate& estimate, const RiskBelief& belief) {
         const FreeVariance parts = FreeVariance(belief.houseVariance, belief.houseFreedom)
             + FreeVariance(known.variance, known.freedom);
         const double reach = quantile(StudentT(parts.freedom()), 0.95) * std::sqrt(variance);
-        m_works.push_back({total.work, total.hours, hoursFrom(means.back()),
-            hoursFrom(middle * std::exp(-reach)), hoursFrom(middle * std::exp(reach)), 0,
-            known.houses});
+        m_works.push_back(
+            {total.work, total.hours, hoursFrom(means.back()), hoursFrom(middle * std::exp(-reach)),
+                hoursFrom(middle * std::exp(reach)), 0, known.houses});
     }
     if (m_works.empty())
         return;
@@ -95,14 +95,14 @@ Hours RiskOutlook::expected() const {
 
 Hours RiskOutlook::hoursAt(double certainty) const {
     assert(certainty > 0 && certainty < 1);
-    return any() ? hoursFrom(std::exp(m_middle + m_spread * quantile(StudentT(m_freedom), certainty)))
-                 : Hours();
+    return any()
+        ? hoursFrom(std::exp(m_middle + m_spread * quantile(StudentT(m_freedom), certainty)))
+        : Hours();
 }
 
 Money RiskOutlook::costAt(double certainty) const {
     const Hours hours = hoursAt(certainty);
-    return m_fixed
-        + Money::cents(roundedQuotient(Wide(m_crewRate.cents()) * hours.minutes(), 60));
+    return m_fixed + Money::cents(roundedQuotient(Wide(m_crewRate.cents()) * hours.minutes(), 60));
 }
 
 double RiskOutlook::chanceBelow(double hours) const {

@@ -17,8 +17,8 @@ struct SpareSticks {
     bool operator==(const SpareSticks&) const = default;
 };
 
-/// `count` spares of the length that the plan buys most of, the longer of equals; none where it buys
-/// nothing.
+/// `count` spares of the length that the plan buys most of, the longer of equals; none where it
+/// buys nothing.
 std::optional<SpareSticks> spareSticks(const StickPlan& plan, int count);
 
 } // namespace miterbook

@@ -43,7 +43,8 @@ StickSupply stickSupply(Id<Profile> profile, const PriceBook& prices) {
 const StickSupply::Kind* cheapestByLength(const StickSupply& supply) {
     const StickSupply::Kind* cheapest = nullptr;
     for (const StickSupply::Kind& kind : supply.kinds) {
-        if (!kind.offcut && (!cheapest
+        if (!kind.offcut
+            && (!cheapest
                 || Wide(kind.price.cents()) * cheapest->length.nm()
                     < Wide(cheapest->price.cents()) * kind.length.nm()))
             cheapest = &kind;

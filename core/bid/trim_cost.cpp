@@ -18,8 +18,8 @@ std::vector<ProfileCost> runningLengths(const Takeoff& takeoff, const Coverage& 
             continue;
         ProfileCost& cost = byProfile[piece.profile];
         cost.profile = piece.profile;
-        cost.running.at(piece.work, coverage.half(piece.work, piece.source))
-            += piece.longPoint * piece.count;
+        cost.running.at(piece.work, coverage.half(piece.work, piece.source)) += piece.longPoint
+            * piece.count;
     }
     std::vector<ProfileCost> costs;
     costs.reserve(byProfile.size());

@@ -41,8 +41,7 @@ Money depositOf(const std::vector<Bill>& bills) {
     return sum;
 }
 
-HouseAccount houseAccount(
-    const std::vector<ValueLine>& schedule, const std::vector<Bill>& bills) {
+HouseAccount houseAccount(const std::vector<ValueLine>& schedule, const std::vector<Bill>& bills) {
     HouseAccount account;
     for (const Bill& bill : bills) {
         if (!bill.counts())

@@ -12,11 +12,11 @@ namespace miterbook {
 /// billed + retained + unbilled = contract + extras.
 struct HouseAccount {
     Money contract;
-    Money extras;     ///< those agreed
-    Money billed;     ///< asked for so far, before backcharges, with deposits used up
-    Money retained;   ///< held back and not released yet
-    Money unbilled;   ///< what is left of the lines of the schedule of values
-    Money deposit;    ///< asked for ahead and not used up yet
+    Money extras;   ///< those agreed
+    Money billed;   ///< asked for so far, before backcharges, with deposits used up
+    Money retained; ///< held back and not released yet
+    Money unbilled; ///< what is left of the lines of the schedule of values
+    Money deposit;  ///< asked for ahead and not used up yet
     Money backcharged;
     Money tax;
 
@@ -29,8 +29,7 @@ std::map<ValueKey, Money> billedByLine(const std::vector<Bill>& bills);
 
 /// The account of a house from its schedule of values and all its bills. `billed` comes from the
 /// papers' totals, `unbilled` from their lines.
-HouseAccount houseAccount(
-    const std::vector<ValueLine>& schedule, const std::vector<Bill>& bills);
+HouseAccount houseAccount(const std::vector<ValueLine>& schedule, const std::vector<Bill>& bills);
 
 /// Retainage held, and deposits not used up, over all bills that count.
 Money retainedOf(const std::vector<Bill>& bills);

@@ -27,8 +27,8 @@ std::size_t agingBucket(int days);
 struct AgingLine {
     Id<Builder> builder;
     std::array<Money, agingBuckets> buckets;
-    Money credit;        ///< paid or credited beyond what was asked for; positive
-    Money owed() const;  ///< sum of the buckets - credit
+    Money credit;       ///< paid or credited beyond what was asked for; positive
+    Money owed() const; ///< sum of the buckets - credit
 
     bool operator==(const AgingLine&) const = default;
 };

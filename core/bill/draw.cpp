@@ -132,8 +132,8 @@ Result<Bill> makeDeposit(const Billing& billing, Date date, Money amount) {
         return badInput("A deposit must be more than nothing.");
     const HouseAccount account = houseAccount(billing.schedule, billing.bills);
     if (amount > account.unbilled - account.deposit) {
-        return badInput("A deposit of " + formatMoney(amount)
-            + " is more than the house still brings.");
+        return badInput(
+            "A deposit of " + formatMoney(amount) + " is more than the house still brings.");
     }
     Bill bill = blankBill(billing, InvoiceKind::deposit, date);
     bill.invoice.deposit = amount;

@@ -21,9 +21,12 @@ enum class ExtraState { asked, priced, approved, done, billed, dropped };
 template <>
 struct Words<ExtraState> {
     static constexpr std::array list{
-        Word{ExtraState::asked, "asked"},       Word{ExtraState::priced, "priced"},
-        Word{ExtraState::approved, "approved"}, Word{ExtraState::done, "done"},
-        Word{ExtraState::billed, "billed"},     Word{ExtraState::dropped, "dropped"},
+        Word{ExtraState::asked, "asked"},
+        Word{ExtraState::priced, "priced"},
+        Word{ExtraState::approved, "approved"},
+        Word{ExtraState::done, "done"},
+        Word{ExtraState::billed, "billed"},
+        Word{ExtraState::dropped, "dropped"},
     };
 };
 
@@ -36,7 +39,7 @@ struct Extra {
     std::string title;
     std::string note;
     ExtraState state = ExtraState::asked;
-    Money price;               ///< negative: work left out of the bid
+    Money price; ///< negative: work left out of the bid
     Date approved = noDate;
     std::string approvedBy;
     Date done = noDate;
@@ -49,12 +52,11 @@ struct Describe<Extra> {
     static constexpr std::string_view table = "extra";
     static constexpr std::string_view noun = "extra";
     static constexpr void allFields(auto&& take) {
-        take(field("id", &Extra::id), field("house", &Extra::house),
-            field("asked", &Extra::asked), field("asked_by", &Extra::askedBy),
-            field("title", &Extra::title), field("note", &Extra::note),
-            field("state", &Extra::state), field("price", &Extra::price),
-            field("approved", &Extra::approved), field("approved_by", &Extra::approvedBy),
-            field("done", &Extra::done));
+        take(field("id", &Extra::id), field("house", &Extra::house), field("asked", &Extra::asked),
+            field("asked_by", &Extra::askedBy), field("title", &Extra::title),
+            field("note", &Extra::note), field("state", &Extra::state),
+            field("price", &Extra::price), field("approved", &Extra::approved),
+            field("approved_by", &Extra::approvedBy), field("done", &Extra::done));
     }
 };
 

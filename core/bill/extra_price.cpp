@@ -16,8 +16,8 @@ Result<Hours> hoursFor(const ExtraLine& line, const PriceBook& prices) {
         return badInput("The book has no labour rate for " + inQuotes(word(line.task))
             + "; price the extra by the hour.");
     }
-    return Hours::minutes(roundedQuotient(
-        Wide(line.quantity.thousandths()) * rate->minutes.hundredths(), 100'000));
+    return Hours::minutes(
+        roundedQuotient(Wide(line.quantity.thousandths()) * rate->minutes.hundredths(), 100'000));
 }
 
 } // namespace

@@ -33,17 +33,17 @@ struct Invoice {
     Id<Builder> builder;
     Date date = noDate;
     Date due = noDate;
-    Id<Invoice> credits;       ///< the invoice that a credit note takes back, in whole or in part
+    Id<Invoice> credits; ///< the invoice that a credit note takes back, in whole or in part
     std::string lot;
     std::string purchaseOrder;
-    Money retained;            ///< held back here; negative: released
-    Money deposit;             ///< asked for ahead of the work; negative: used up here
+    Money retained; ///< held back here; negative: released
+    Money deposit;  ///< asked for ahead of the work; negative: used up here
     Percent taxRate;
     Money tax;
-    std::string note;          ///< on a credit note, the reason
-    Money work;                ///< sum of its lines of work and extras
-    Money backcharges;         ///< sum of what its lines take off
-    Id<IssuedPaper> paper;     ///< as it was printed
+    std::string note;      ///< on a credit note, the reason
+    Money work;            ///< sum of its lines of work and extras
+    Money backcharges;     ///< sum of what its lines take off
+    Id<IssuedPaper> paper; ///< as it was printed
 
     /// work - retained + deposit - backcharges + tax: what the paper asks for.
     Money total() const { return work - retained + deposit - backcharges + tax; }

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bill/journal_lines.h"
 
-
 #include <algorithm>
 
 namespace miterbook {
@@ -34,13 +33,12 @@ private:
 };
 
 /// The entry of a bill, or (sign -1) of its void.
-std::vector<JournalLine> billEntry(
-    const Bill& bill, Date date, int sign, const LedgerAccounts& accounts,
-    const std::string& prefix) {
+std::vector<JournalLine> billEntry(const Bill& bill, Date date, int sign,
+    const LedgerAccounts& accounts, const std::string& prefix) {
     const Invoice& invoice = bill.invoice;
     const std::string name = billName(invoice, prefix);
-    Entry entry(date, sign < 0 ? name + " voided" : name,
-        sign < 0 ? bill.voided->reason : invoice.note);
+    Entry entry(
+        date, sign < 0 ? name + " voided" : name, sign < 0 ? bill.voided->reason : invoice.note);
     entry.debit(accounts.receivable, bill.total() * sign);
     entry.debit(accounts.retainage, invoice.retained * sign);
     entry.debit(accounts.backcharges, bill.backcharges() * sign);

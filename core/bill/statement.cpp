@@ -25,8 +25,7 @@ std::vector<StatementLine> movements(Id<Builder> builder, Date to, const std::ve
     }
     for (const Payment& payment : payments) {
         if (payment.builder == builder && payment.date <= to)
-            lines.push_back(
-                {payment.date, "Payment " + payment.reference, {}, payment.amount, {}});
+            lines.push_back({payment.date, "Payment " + payment.reference, {}, payment.amount, {}});
     }
     std::ranges::stable_sort(lines, {}, &StatementLine::date);
     return lines;

@@ -16,7 +16,8 @@ struct StatementLine {
     bool operator==(const StatementLine&) const = default;
 };
 
-/// (Not "Statement": the store has one of SQL.) What a builder owed, what came and went over some days, and what is owed now.
+/// (Not "Statement": the store has one of SQL.) What a builder owed, what came and went over some
+/// days, and what is owed now.
 struct AccountStatement {
     Id<Builder> builder;
     Date from = noDate;

@@ -26,10 +26,10 @@ struct Describe<Builder> {
     static constexpr std::string_view table = "builder";
     static constexpr std::string_view noun = "builder";
     static constexpr void allFields(auto&& take) {
-        take(field("id", &Builder::id),           field("name", &Builder::name),
-        field("contact", &Builder::contact), field("address", &Builder::address),
-        field("phone", &Builder::phone),     field("email", &Builder::email),
-        field("note", &Builder::note));
+        take(field("id", &Builder::id), field("name", &Builder::name),
+            field("contact", &Builder::contact), field("address", &Builder::address),
+            field("phone", &Builder::phone), field("email", &Builder::email),
+            field("note", &Builder::note));
     }
 };
 
@@ -48,10 +48,8 @@ struct Describe<HeaderName> {
     static constexpr std::string_view table = "header_name";
     static constexpr std::string_view noun = "schedule header";
     static constexpr void allFields(auto&& take) {
-        take(field("id", &HeaderName::id),
-        field("schedule", &HeaderName::schedule),
-        field("header", &HeaderName::header),
-        field("column", &HeaderName::column));
+        take(field("id", &HeaderName::id), field("schedule", &HeaderName::schedule),
+            field("header", &HeaderName::header), field("column", &HeaderName::column));
     }
 };
 

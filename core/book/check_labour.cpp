@@ -68,8 +68,8 @@ Result<void> check(const Burden& burden, const PriceBook& book) {
                     [&](const Burden& other) {
                         return other.name == burden.name && other.from == burden.from;
                     }),
-            burden.name + " has figures from "
-                + formatDate(burden.from, book.shop().monthFirst) + " on already.")
+            burden.name + " has figures from " + formatDate(burden.from, book.shop().monthFirst)
+                + " on already.")
         .result();
 }
 

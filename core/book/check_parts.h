@@ -39,9 +39,8 @@ private:
 /// Whether another row of the table is the same by `same`.
 template <class Row, class Same>
 bool anotherIs(const Table<Row>& table, const Row& row, Same same) {
-    return std::ranges::any_of(table, [&](const auto& entry) {
-        return entry.first != row.id && same(entry.second);
-    });
+    return std::ranges::any_of(
+        table, [&](const auto& entry) { return entry.first != row.id && same(entry.second); });
 }
 
 } // namespace miterbook

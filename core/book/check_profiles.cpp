@@ -9,7 +9,7 @@ namespace miterbook {
 
 namespace {
 
-constexpr Length widest = Length::feet(4);      // a sheet's width
+constexpr Length widest = Length::feet(4); // a sheet's width
 constexpr Length longestStock = Length::feet(40);
 constexpr Money dearestStick = Money::dollars(10'000);
 
@@ -26,9 +26,11 @@ Result<void> check(const Profile& profile, const PriceBook& book) {
         .require(!anotherIs(book.of<Profile>(), profile,
                      [&](const Profile& other) { return other.name == profile.name; }),
             "There is a profile called \"" + profile.name + "\" already.")
-        .require(sized(profile.thickness), profile.name + ": a thickness of "
-                + text(profile.thickness, book) + " is not between 0 and 4 ft.")
-        .require(sized(profile.width), profile.name + ": a width of " + text(profile.width, book)
+        .require(sized(profile.thickness),
+            profile.name + ": a thickness of " + text(profile.thickness, book)
+                + " is not between 0 and 4 ft.")
+        .require(sized(profile.width),
+            profile.name + ": a width of " + text(profile.width, book)
                 + " is not between 0 and 4 ft.")
         .require(profile.springAngle >= Angle() && profile.springAngle <= Angle::degrees(89),
             profile.name + ": a spring angle is measured from the wall, 0 to 89 degrees.")
@@ -38,8 +40,8 @@ Result<void> check(const Profile& profile, const PriceBook& book) {
 Result<void> check(const Stick& stick, const PriceBook& book) {
     const std::string of(book.profileName(stick.profile));
     return Checks()
-        .require(book.profile(stick.profile) != nullptr,
-            "A stick needs a profile that is in the book.")
+        .require(
+            book.profile(stick.profile) != nullptr, "A stick needs a profile that is in the book.")
         .require(stick.length > Length() && stick.length <= longestStock,
             of + ": a stick of " + text(stick.length, book) + " is not between 0 and 40 ft.")
         .between(stick.price, dearestStick, of + ": a stick price")

@@ -24,7 +24,8 @@ constexpr Money dearestPart = Money::dollars(100'000);
 Result<void> checkProfit(ProfitKind kind, Percent profit) {
     if (kind == ProfitKind::marginOnPrice)
         return Checks()
-            .require(profit < Percent::hundred(), "A margin on price of " + formatPercent(profit)
+            .require(profit < Percent::hundred(),
+                "A margin on price of " + formatPercent(profit)
                     + " % cannot be reached: it has to be under 100 %.")
             .require(profit >= Percent(), "A margin on price cannot be negative.")
             .result();
@@ -71,11 +72,9 @@ Result<void> check(const Practice& practice, const PriceBook& book) {
     const LengthStyle style = book.shop().lengths();
     for (const Setting& setting : settings)
         checks.require(setting.value >= Length() && setting.value <= setting.most,
-            "The " + std::string(setting.name) + " of "
-                + formatLengthWithUnit(setting.value, style) + " is not between 0 and "
-                + formatLengthWithUnit(setting.most, style) + ".");
-    return checks
-        .between(practice.offcutWorth, 0, 100, "The worth of an offcut")
+            "The " + std::string(setting.name) + " of " + formatLengthWithUnit(setting.value, style)
+                + " is not between 0 and " + formatLengthWithUnit(setting.most, style) + ".");
+    return checks.between(practice.offcutWorth, 0, 100, "The worth of an offcut")
         .require(practice.sawSwing > Angle() && practice.sawSwing <= Angle::degrees(75),
             "A saw swings up to 75 degrees either way.")
         .require(practice.spareSticks >= 0 && practice.spareSticks <= 100,

@@ -16,8 +16,8 @@ namespace miterbook {
 struct CrewMember {
     Id<CrewMember> id;
     std::string name;
-    Money wage;          ///< an hour, before burden
-    bool active = true;  ///< counts in the crew rate
+    Money wage;         ///< an hour, before burden
+    bool active = true; ///< counts in the crew rate
 
     bool operator==(const CrewMember&) const = default;
 };
@@ -27,22 +27,22 @@ struct Describe<CrewMember> {
     static constexpr std::string_view table = "crew_member";
     static constexpr std::string_view noun = "crew member";
     static constexpr void allFields(auto&& take) {
-        take(field("id", &CrewMember::id),     field("name", &CrewMember::name),
-        field("wage", &CrewMember::wage), field("active", &CrewMember::active));
+        take(field("id", &CrewMember::id), field("name", &CrewMember::name),
+            field("wage", &CrewMember::wage), field("active", &CrewMember::active));
     }
 };
 
-/// One item of labour burden: a percentage of wages, and/or dollars a year for each person. Of items
-/// of one name the latest that has begun is in force.
+/// One item of labour burden: a percentage of wages, and/or dollars a year for each person. Of
+/// items of one name the latest that has begun is in force.
 struct Burden {
     Id<Burden> id;
     std::string name;
     Percent ofWages;
-    Money perYear;       ///< for each person; spread over the shop's working hours a year
-    int year = 0;        ///< the year the figures are for; 0 when they are the shop's own
+    Money perYear; ///< for each person; spread over the shop's working hours a year
+    int year = 0;  ///< the year the figures are for; 0 when they are the shop's own
     Origin origin = Origin::shop;
     std::string source;
-    Date from = noDate;  ///< in force from this day; none: always
+    Date from = noDate; ///< in force from this day; none: always
 
     bool operator==(const Burden&) const = default;
 };
@@ -52,10 +52,10 @@ struct Describe<Burden> {
     static constexpr std::string_view table = "burden";
     static constexpr std::string_view noun = "burden item";
     static constexpr void allFields(auto&& take) {
-        take(field("id", &Burden::id),           field("name", &Burden::name),
-        field("of_wages", &Burden::ofWages), field("per_year", &Burden::perYear),
-        field("year", &Burden::year),       field("origin", &Burden::origin),
-        field("source", &Burden::source),       field("from", &Burden::from));
+        take(field("id", &Burden::id), field("name", &Burden::name),
+            field("of_wages", &Burden::ofWages), field("per_year", &Burden::perYear),
+            field("year", &Burden::year), field("origin", &Burden::origin),
+            field("source", &Burden::source), field("from", &Burden::from));
     }
 };
 

@@ -30,9 +30,9 @@ struct Describe<LabourRate> {
     static constexpr std::string_view table = "labour_rate";
     static constexpr std::string_view noun = "labour rate";
     static constexpr void allFields(auto&& take) {
-        take(field("id", &LabourRate::id),           field("task", &LabourRate::task),
-        field("minutes", &LabourRate::minutes), field("origin", &LabourRate::origin),
-        field("source", &LabourRate::source));
+        take(field("id", &LabourRate::id), field("task", &LabourRate::task),
+            field("minutes", &LabourRate::minutes), field("origin", &LabourRate::origin),
+            field("source", &LabourRate::source));
     }
 };
 
@@ -52,9 +52,9 @@ struct Describe<Factor> {
     static constexpr std::string_view table = "factor";
     static constexpr std::string_view noun = "factor";
     static constexpr void allFields(auto&& take) {
-        take(field("id", &Factor::id),           field("condition", &Factor::condition),
-        field("percent", &Factor::percent), field("origin", &Factor::origin),
-        field("source", &Factor::source));
+        take(field("id", &Factor::id), field("condition", &Factor::condition),
+            field("percent", &Factor::percent), field("origin", &Factor::origin),
+            field("source", &Factor::source));
     }
 };
 
@@ -74,9 +74,9 @@ struct Describe<PiecePrice> {
     static constexpr std::string_view table = "piece_price";
     static constexpr std::string_view noun = "piece price";
     static constexpr void allFields(auto&& take) {
-        take(field("id", &PiecePrice::id),       field("task", &PiecePrice::task),
-        field("price", &PiecePrice::price), field("origin", &PiecePrice::origin),
-        field("quoted", &PiecePrice::quoted));
+        take(field("id", &PiecePrice::id), field("task", &PiecePrice::task),
+            field("price", &PiecePrice::price), field("origin", &PiecePrice::origin),
+            field("quoted", &PiecePrice::quoted));
     }
 };
 

@@ -64,9 +64,9 @@ struct Describe<Part> {
     static constexpr std::string_view table = "part";
     static constexpr std::string_view noun = "part";
     static constexpr void allFields(auto&& take) {
-        take(field("id", &Part::id),       field("name", &Part::name),
-        field("use", &Part::use),     field("price", &Part::price),
-        field("builder_supplies", &Part::builderSupplies), field("origin", &Part::origin));
+        take(field("id", &Part::id), field("name", &Part::name), field("use", &Part::use),
+            field("price", &Part::price), field("builder_supplies", &Part::builderSupplies),
+            field("origin", &Part::origin));
     }
 };
 
@@ -74,8 +74,8 @@ struct Describe<Part> {
 struct Consumable {
     Id<Consumable> id;
     std::string name;
-    Money price;          ///< for one box, tube or cartridge
-    int feetEach = 100;   ///< running feet of trim that one serves; positive
+    Money price;        ///< for one box, tube or cartridge
+    int feetEach = 100; ///< running feet of trim that one serves; positive
     Origin origin = Origin::shop;
     std::string note;
 
@@ -87,9 +87,9 @@ struct Describe<Consumable> {
     static constexpr std::string_view table = "consumable";
     static constexpr std::string_view noun = "consumable";
     static constexpr void allFields(auto&& take) {
-        take(field("id", &Consumable::id),       field("name", &Consumable::name),
-        field("price", &Consumable::price), field("feet_each", &Consumable::feetEach),
-        field("origin", &Consumable::origin), field("note", &Consumable::note));
+        take(field("id", &Consumable::id), field("name", &Consumable::name),
+            field("price", &Consumable::price), field("feet_each", &Consumable::feetEach),
+            field("origin", &Consumable::origin), field("note", &Consumable::note));
     }
 };
 

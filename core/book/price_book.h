@@ -17,8 +17,8 @@
 
 namespace miterbook {
 
-using PriceTables = Tables<Shop, Practice, Terms, Builder, Profile, Stick, StickPrice, Offcut, Part, Consumable,
-    LabourRate, Factor, PiecePrice, CrewMember, Burden, HeaderName>;
+using PriceTables = Tables<Shop, Practice, Terms, Builder, Profile, Stick, StickPrice, Offcut, Part,
+    Consumable, LabourRate, Factor, PiecePrice, CrewMember, Burden, HeaderName>;
 
 /// What the shop knows: profiles and prices, labour rates, crew, builders, terms.
 class PriceBook : public PriceTables {
@@ -36,8 +36,8 @@ public:
     const Practice& practice() const;
     const Terms& terms() const;
 
-    /// The day whose prices and burden are in force; no day: all that is known has begun. It is no row
-    /// of the book: whoever opens the book says it.
+    /// The day whose prices and burden are in force; no day: all that is known has begun. It is no
+    /// row of the book: whoever opens the book says it.
     Date day() const { return m_day; }
     void setDay(Date day) { m_day = day; }
 

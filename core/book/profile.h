@@ -44,14 +44,22 @@ enum class ProfileUse {
 template <>
 struct Words<ProfileUse> {
     static constexpr std::array list{
-        Word{ProfileUse::casing, "casing"},      Word{ProfileUse::base, "base"},
-        Word{ProfileUse::baseCap, "base cap"},   Word{ProfileUse::shoe, "shoe"},
-        Word{ProfileUse::crown, "crown"},        Word{ProfileUse::stool, "stool"},
-        Word{ProfileUse::jamb, "jamb"},          Word{ProfileUse::backBand, "back band"},
-        Word{ProfileUse::chairRail, "chair rail"}, Word{ProfileUse::stop, "stop"},
-        Word{ProfileUse::board, "board"},        Word{ProfileUse::cleat, "cleat"},
-        Word{ProfileUse::shelf, "shelf"},        Word{ProfileUse::rod, "rod"},
-        Word{ProfileUse::handrail, "handrail"},  Word{ProfileUse::other, "other"},
+        Word{ProfileUse::casing, "casing"},
+        Word{ProfileUse::base, "base"},
+        Word{ProfileUse::baseCap, "base cap"},
+        Word{ProfileUse::shoe, "shoe"},
+        Word{ProfileUse::crown, "crown"},
+        Word{ProfileUse::stool, "stool"},
+        Word{ProfileUse::jamb, "jamb"},
+        Word{ProfileUse::backBand, "back band"},
+        Word{ProfileUse::chairRail, "chair rail"},
+        Word{ProfileUse::stop, "stop"},
+        Word{ProfileUse::board, "board"},
+        Word{ProfileUse::cleat, "cleat"},
+        Word{ProfileUse::shelf, "shelf"},
+        Word{ProfileUse::rod, "rod"},
+        Word{ProfileUse::handrail, "handrail"},
+        Word{ProfileUse::other, "other"},
     };
 };
 
@@ -60,25 +68,25 @@ enum class Joint { coped, mitered, butted };
 
 template <>
 struct Words<Joint> {
-    static constexpr std::array list{
-        Word{Joint::coped, "coped"}, Word{Joint::mitered, "mitered"}, Word{Joint::butted, "butted"}};
+    static constexpr std::array list{Word{Joint::coped, "coped"}, Word{Joint::mitered, "mitered"},
+        Word{Joint::butted, "butted"}};
 };
 
 /// A moulding as the shop buys it.
 struct Profile {
     Id<Profile> id;
-    std::string name;     ///< "WM 445 casing"
+    std::string name; ///< "WM 445 casing"
     ProfileUse use = ProfileUse::casing;
     Length thickness;
     Length width;         ///< face width; for crown, across the face
     std::string material; ///< "primed pine", "red oak"
     Finish finish = Finish::paint;
     bool hardwood = false;
-    Angle springAngle;    ///< measured from the wall; 0 when the profile lies flat
+    Angle springAngle; ///< measured from the wall; 0 when the profile lies flat
     Joint joint = Joint::coped;
     bool symmetric = false; ///< flat stock that may be turned end for end
     Origin origin = Origin::shop;
-    std::string note;     ///< "verify with your supplier"
+    std::string note; ///< "verify with your supplier"
 
     bool operator==(const Profile&) const = default;
 };
@@ -88,19 +96,12 @@ struct Describe<Profile> {
     static constexpr std::string_view table = "profile";
     static constexpr std::string_view noun = "profile";
     static constexpr void allFields(auto&& take) {
-        take(field("id", &Profile::id),
-        field("name", &Profile::name),
-        field("use", &Profile::use),
-        field("thickness", &Profile::thickness),
-        field("width", &Profile::width),
-        field("material", &Profile::material),
-        field("finish", &Profile::finish),
-        field("hardwood", &Profile::hardwood),
-        field("spring_angle", &Profile::springAngle),
-        field("joint", &Profile::joint),
-        field("symmetric", &Profile::symmetric),
-        field("origin", &Profile::origin),
-        field("note", &Profile::note));
+        take(field("id", &Profile::id), field("name", &Profile::name), field("use", &Profile::use),
+            field("thickness", &Profile::thickness), field("width", &Profile::width),
+            field("material", &Profile::material), field("finish", &Profile::finish),
+            field("hardwood", &Profile::hardwood), field("spring_angle", &Profile::springAngle),
+            field("joint", &Profile::joint), field("symmetric", &Profile::symmetric),
+            field("origin", &Profile::origin), field("note", &Profile::note));
     }
 };
 
@@ -121,9 +122,9 @@ struct Describe<Stick> {
     static constexpr std::string_view table = "stick";
     static constexpr std::string_view noun = "stick";
     static constexpr void allFields(auto&& take) {
-        take(field("id", &Stick::id),         field("profile", &Stick::profile),
-        field("length", &Stick::length), field("price", &Stick::price),
-        field("stocked", &Stick::stocked), field("origin", &Stick::origin));
+        take(field("id", &Stick::id), field("profile", &Stick::profile),
+            field("length", &Stick::length), field("price", &Stick::price),
+            field("stocked", &Stick::stocked), field("origin", &Stick::origin));
     }
 };
 
@@ -141,8 +142,8 @@ struct StickPrice {
     Id<StickPrice> id;
     Id<Stick> stick;
     Date from = noDate;
-    Money price;             ///< for one stick
-    UnitPrice quoted;        ///< as it stands in the supplier's list
+    Money price;      ///< for one stick
+    UnitPrice quoted; ///< as it stands in the supplier's list
     PricePer per = PricePer::stick;
     std::string supplier;
 
@@ -177,9 +178,9 @@ struct Describe<Offcut> {
     static constexpr std::string_view table = "offcut";
     static constexpr std::string_view noun = "offcut";
     static constexpr void allFields(auto&& take) {
-        take(field("id", &Offcut::id),       field("profile", &Offcut::profile),
-        field("length", &Offcut::length), field("count", &Offcut::count),
-        field("note", &Offcut::note));
+        take(field("id", &Offcut::id), field("profile", &Offcut::profile),
+            field("length", &Offcut::length), field("count", &Offcut::count),
+            field("note", &Offcut::note));
     }
 };
 

@@ -49,12 +49,11 @@ struct Describe<Shop> {
     static constexpr std::string_view table = "shop";
     static constexpr std::string_view noun = "shop";
     static constexpr void allFields(auto&& take) {
-        take(field("id", &Shop::id),           field("name", &Shop::name),
-        field("address", &Shop::address), field("phone", &Shop::phone),
-        field("email", &Shop::email),     field("licence", &Shop::licence),
-        field("currency", &Shop::currency), field("unit", &Shop::unit),
-        field("denominator", &Shop::denominator), field("page", &Shop::page),
-        field("month_first", &Shop::monthFirst));
+        take(field("id", &Shop::id), field("name", &Shop::name), field("address", &Shop::address),
+            field("phone", &Shop::phone), field("email", &Shop::email),
+            field("licence", &Shop::licence), field("currency", &Shop::currency),
+            field("unit", &Shop::unit), field("denominator", &Shop::denominator),
+            field("page", &Shop::page), field("month_first", &Shop::monthFirst));
     }
 };
 

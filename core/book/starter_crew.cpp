@@ -30,9 +30,9 @@ void addStarterCrew(PriceBook& book, IdSource& ids) {
     crew.put({ids.next<CrewMember>(), "Del Harnsworth", Money::dollars(36), true});
     crew.put({ids.next<CrewMember>(), "Ina Pruett", Money::dollars(28), true});
     for (const BurdenEntry& entry : burdens)
-        book.of<Burden>().put({ids.next<Burden>(), entry.name,
-            Percent::basisPoints(entry.basisPoints), Money::dollars(entry.dollarsPerYear),
-            entry.year, Origin::starter, entry.source});
+        book.of<Burden>().put(
+            {ids.next<Burden>(), entry.name, Percent::basisPoints(entry.basisPoints),
+                Money::dollars(entry.dollarsPerYear), entry.year, Origin::starter, entry.source});
 }
 
 } // namespace miterbook

@@ -91,8 +91,8 @@ void addStarterGoods(PriceBook& book, IdSource& ids) {
         book.of<Consumable>().put({ids.next<Consumable>(), each.name, Money::cents(each.cents),
             each.feetEach, Origin::starter, each.note});
     for (const PieceEntry& piece : pieces)
-        book.of<PiecePrice>().put({ids.next<PiecePrice>(), piece.task,
-            UnitPrice::cents(piece.cents), Origin::starter});
+        book.of<PiecePrice>().put(
+            {ids.next<PiecePrice>(), piece.task, UnitPrice::cents(piece.cents), Origin::starter});
 }
 
 } // namespace miterbook

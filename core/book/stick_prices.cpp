@@ -10,8 +10,8 @@ Money priceOfStick(Length length, UnitPrice quoted, PricePer per) {
     if (per == PricePer::stick)
         return Money::cents(roundedQuotient(quoted.tenThousandths(), 100));
     const std::int64_t feet = per == PricePer::hundredFeet ? 100 : 1;
-    return Money::cents(roundedQuotient(Wide(quoted.tenThousandths()) * length.nm(),
-        Wide(100) * feet * Length::feet(1).nm()));
+    return Money::cents(roundedQuotient(
+        Wide(quoted.tenThousandths()) * length.nm(), Wide(100) * feet * Length::feet(1).nm()));
 }
 
 Money stickPriceOn(const PriceBook& prices, const Stick& stick, Date day) {

@@ -137,8 +137,8 @@ Result<void> checkCutPiece(const CutPiece& piece) {
 Result<void> checkRackMove(const RackMove& move) {
     return Checks()
         .require(move.stick >= 1, "What goes into the rack or out of it is a stick of the sheet.")
-        .require(move.length > Length() && move.length <= longestSensible,
-            "An offcut has a length.")
+        .require(
+            move.length > Length() && move.length <= longestSensible, "An offcut has a length.")
         .result();
 }
 
@@ -157,9 +157,8 @@ Result<void> checkSawTest(const SawTest& test) {
 }
 
 Result<void> checkSawSpot(const SawSpot& spot) {
-    const auto isNear = [](Length length) {
-        return length >= -longestSensible && length <= longestSensible;
-    };
+    const auto isNear
+        = [](Length length) { return length >= -longestSensible && length <= longestSensible; };
     return Checks()
         .require(spot.level > 0, "A saw stands on a level.")
         .require(isNear(spot.x) && isNear(spot.y), "A saw stands in its house.")

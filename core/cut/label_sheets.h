@@ -15,7 +15,7 @@ struct LabelSheet {
     Length height;
     Length left;
     Length top;
-    Length gap; ///< between columns
+    Length gap;        ///< between columns
     bool isA4 = false; ///< else Letter
 
     bool operator==(const LabelSheet&) const = default;

@@ -29,7 +29,8 @@ OpeningStates openingStates(const SawSheet& sheet);
 
 /// "cut"; "to cut, 2 of 3 further" where openings alike are not equally far.
 std::string stateText(const RowState& state);
-/// A sign for a plan or a narrow column: a circle that fills up, told by its shape and not by colour.
+/// A sign for a plan or a narrow column: a circle that fills up, told by its shape and not by
+/// colour.
 std::string_view stateMark(PieceState state);
 
 } // namespace miterbook

@@ -53,7 +53,8 @@ std::vector<OpeningUnit> openingUnits(
     const auto levelAt = [&](Id<Level> id) {
         return std::ranges::find(whole.levels, id, &Level::id) - whole.levels.begin();
     };
-    // At the same place, one that was put there comes before one that only stands there by the plan.
+    // At the same place, one that was put there comes before one that only stands there by the
+    // plan.
     const auto order = [&](const OpeningUnit& unit) {
         return std::tuple(
             levelAt(unit.opening.level), unit.place, unit.measure.position > 0 ? 0 : 1);

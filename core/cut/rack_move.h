@@ -9,8 +9,8 @@
 
 namespace miterbook {
 
-/// What a house took out of the shop's rack, or put there: an offcut that it began to cut, or what a
-/// stick of its sheet had left.
+/// What a house took out of the shop's rack, or put there: an offcut that it began to cut, or what
+/// a stick of its sheet had left.
 struct RackMove {
     Id<RackMove> id;
     Id<Plan> plan;

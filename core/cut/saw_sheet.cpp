@@ -64,8 +64,8 @@ int highestStop(const Table<CutPiece>& kept) {
     return highest;
 }
 
-/// Sticks of the rack that somebody else has cut up since the sheet was listed: what was to come out
-/// of them is given other sticks.
+/// Sticks of the rack that somebody else has cut up since the sheet was listed: what was to come
+/// out of them is given other sticks.
 void letGoOfGoneOffcuts(std::vector<SheetPiece>& pieces, const SawJob& job) {
     using Kind = std::pair<Id<Profile>, Length>;
     struct Held {
@@ -87,9 +87,8 @@ void letGoOfGoneOffcuts(std::vector<SheetPiece>& pieces, const SawJob& job) {
     }
     for (const auto& [number, stick] : held)
         there[stick.kind] -= stick.begun ? 1 : 0;
-    std::erase_if(held, [&](const auto& entry) {
-        return entry.second.begun || there[entry.second.kind]-- > 0;
-    });
+    std::erase_if(held,
+        [&](const auto& entry) { return entry.second.begun || there[entry.second.kind]-- > 0; });
     for (SheetPiece& piece : pieces) {
         if (piece.stick != 0 && held.contains(piece.stick)) {
             piece.stick = 0;

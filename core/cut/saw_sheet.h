@@ -61,8 +61,8 @@ struct SheetStick {
     Length length;
     bool fromRack = false;
     std::vector<std::size_t> pieces;
-    Length gone; ///< taken, kerf included, by spoiled pieces and by what is off the plan
-    Length left; ///< when all its pieces are cut
+    Length gone;         ///< taken, kerf included, by spoiled pieces and by what is off the plan
+    Length left;         ///< when all its pieces are cut
     bool racked = false; ///< what is left lies in the rack
 
     bool operator==(const SheetStick&) const = default;

@@ -18,13 +18,13 @@ struct StickOnHand {
     bool operator==(const StickOnHand&) const = default;
 };
 
-/// What the saw has: the offcuts in the rack, those that the house has taken from there, and what the
-/// order buys, spares too. The rack first, then long sticks before short.
+/// What the saw has: the offcuts in the rack, those that the house has taken from there, and what
+/// the order buys, spares too. The rack first, then long sticks before short.
 std::vector<StickOnHand> sticksOnHand(
     const BuyList& buy, const PriceBook& prices, const Table<RackMove>& moves);
 
-/// The rack as a house's figures see it: what it took is counted still and what it put there is not,
-/// so that neither changes what was bid and ordered for it.
+/// The rack as a house's figures see it: what it took is counted still and what it put there is
+/// not, so that neither changes what was bid and ordered for it.
 PriceBook withOwnRack(const PriceBook& prices, const Table<RackMove>& moves);
 
 } // namespace miterbook

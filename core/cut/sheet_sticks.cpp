@@ -146,8 +146,7 @@ int highestStick(const SawJob& job) {
 /// What a stick is cut into: its stops in order, each with the ends that lean.
 using StickOrder = std::vector<std::tuple<int, bool, bool>>;
 
-StickOrder orderOf(
-    const std::vector<std::size_t>& members, const std::vector<SheetPiece>& pieces) {
+StickOrder orderOf(const std::vector<std::size_t>& members, const std::vector<SheetPiece>& pieces) {
     StickOrder order;
     for (const std::size_t at : members)
         order.emplace_back(

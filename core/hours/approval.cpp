@@ -41,8 +41,8 @@ Result<std::vector<WeekApproval>> approveWeek(const Week& week,
             made.push_back({ids.next<WeekApproval>(), week.first, person, today, by});
     }
     if (made.empty())
-        return badInput("There is nothing left to approve in the week of " + isoDate(week.first)
-            + ".");
+        return badInput(
+            "There is nothing left to approve in the week of " + isoDate(week.first) + ".");
     return made;
 }
 

@@ -18,7 +18,7 @@ Result<void> checkEntry(const TimeEntry& entry, Date today);
 /// What makes somebody look twice at entries that each can stand: more than 16 hours of one person
 /// on a day, and the same thing twice. Sentences name the day; `nameOf` is asked for the person.
 struct Doubt {
-    Id<TimeEntry> entry;  ///< the last that brought it about
+    Id<TimeEntry> entry; ///< the last that brought it about
     std::string sentence;
 
     bool operator==(const Doubt&) const = default;

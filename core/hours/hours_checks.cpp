@@ -43,8 +43,8 @@ Result<void> checkPieceRate(const PieceRate& rate) {
     if (rate.pay < UnitPrice())
         return badInput("A piece rate cannot be below zero.");
     if (rate.task != Task::other && pieceOfWork(rate.task) != rate.work) {
-        return badInput(capitalised(word(rate.task)) + " is no task of "
-            + std::string(word(rate.work)) + ".");
+        return badInput(
+            capitalised(word(rate.task)) + " is no task of " + std::string(word(rate.work)) + ".");
     }
     return {};
 }

@@ -91,8 +91,7 @@ void noteSurplus(const WorkProgress& work, std::vector<std::string>& notes) {
 } // namespace
 
 Money HouseProgress::profitLost(Money crewRate) const {
-    return Money::cents(
-        roundedQuotient(Wide((forecast - bid).minutes()) * crewRate.cents(), 60));
+    return Money::cents(roundedQuotient(Wide((forecast - bid).minutes()) * crewRate.cents(), 60));
 }
 
 HouseProgress houseProgress(const std::vector<WorkBid>& bids, const std::vector<TimeEntry>& entries,

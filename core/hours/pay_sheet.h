@@ -25,13 +25,13 @@ struct PayLine {
     Id<CrewMember> person;
     std::string name;
     PayBasis basis = PayBasis::hourly;
-    Hours time;               ///< all of it
-    Hours overtime;           ///< of which over the limit
-    Hours paidByHour;         ///< of which paid at the wage
-    Money wages;              ///< paidByHour at the wage
+    Hours time;       ///< all of it
+    Hours overtime;   ///< of which over the limit
+    Hours paidByHour; ///< of which paid at the wage
+    Money wages;      ///< paidByHour at the wage
     std::vector<PieceEarning> pieces;
-    Money piecePay;           ///< sum of `pieces`
-    Money extra;              ///< for overtime: overtime x (wages + piecePay) / time x (factor - 1)
+    Money piecePay; ///< sum of `pieces`
+    Money extra;    ///< for overtime: overtime x (wages + piecePay) / time x (factor - 1)
 
     Money total() const { return wages + piecePay + extra; }
     bool operator==(const PayLine&) const = default;

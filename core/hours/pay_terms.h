@@ -9,8 +9,8 @@ namespace miterbook {
 struct PayTerms {
     Id<PayTerms> id;
     WeekStart weekStart = WeekStart::monday;
-    Hours overtimeAfter = Hours::whole(40);           ///< a week
-    Percent overtimeFactor = Percent::whole(150);     ///< of the straight rate, over those hours
+    Hours overtimeAfter = Hours::whole(40);       ///< a week
+    Percent overtimeFactor = Percent::whole(150); ///< of the straight rate, over those hours
     bool overtimeOnPieces = true; ///< a piece crew gets the extra on piece pay / hours
 
     bool operator==(const PayTerms&) const = default;

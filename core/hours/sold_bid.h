@@ -9,8 +9,8 @@
 
 namespace miterbook {
 
-// The bid of a house as it was won, kept because the book's rates go on changing: what its hours are
-// held against, and what the shop learns from. Written once; rows hang on the house's own plan.
+// The bid of a house as it was won, kept because the book's rates go on changing: what its hours
+// are held against, and what the shop learns from. Written once; rows hang on the house's own plan.
 
 /// One piece of work of a bid that was won.
 struct SoldWork {

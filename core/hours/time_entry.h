@@ -21,8 +21,10 @@ enum class TimeKind { work, travel, waiting, punch, callback };
 template <>
 struct Words<TimeKind> {
     static constexpr std::array list{
-        Word{TimeKind::work, "work"},       Word{TimeKind::travel, "travel"},
-        Word{TimeKind::waiting, "waiting"}, Word{TimeKind::punch, "punch"},
+        Word{TimeKind::work, "work"},
+        Word{TimeKind::travel, "travel"},
+        Word{TimeKind::waiting, "waiting"},
+        Word{TimeKind::punch, "punch"},
         Word{TimeKind::callback, "callback"},
     };
 };
@@ -32,12 +34,12 @@ struct TimeEntry {
     Id<TimeEntry> id;
     Date date = noDate;
     Id<CrewMember> person;
-    Id<House> house;         ///< none: the shop's own time
+    Id<House> house; ///< none: the shop's own time
     PieceOfWork work = PieceOfWork::doors;
     Task task = Task::other; ///< which task of it, where that is said; other: not said
     TimeKind kind = TimeKind::work;
     Hours time;
-    Quantity done;           ///< finished meanwhile, in doneUnit(entry); 0: not said
+    Quantity done; ///< finished meanwhile, in doneUnit(entry); 0: not said
     std::string note;
 
     bool operator==(const TimeEntry&) const = default;

@@ -38,8 +38,8 @@ struct Describe<Timer> {
     static constexpr std::string_view noun = "timer";
     static constexpr void allFields(auto&& take) {
         take(field("id", &Timer::id), field("person", &Timer::person),
-            field("house", &Timer::house), field("work", &Timer::work),
-            field("task", &Timer::task), field("kind", &Timer::kind), field("day", &Timer::day),
+            field("house", &Timer::house), field("work", &Timer::work), field("task", &Timer::task),
+            field("kind", &Timer::kind), field("day", &Timer::day),
             field("started", &Timer::started), field("seconds", &Timer::seconds));
     }
 };

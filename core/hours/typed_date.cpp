@@ -17,14 +17,14 @@ namespace {
 /// The numbers and words of a date, and what parts the first two.
 struct DateParts {
     std::vector<int> numbers;
-    int month = 0;               ///< from a name; 0: none
+    int month = 0; ///< from a name; 0: none
     char mark = ' ';
 };
 
 /// 1 to 12 for a month's name or its first three letters or more; 0 for another word.
 int monthCalled(const std::string& lower) {
-    static constexpr std::array<std::string_view, 12> names{"january", "february", "march",
-        "april", "may", "june", "july", "august", "september", "october", "november", "december"};
+    static constexpr std::array<std::string_view, 12> names{"january", "february", "march", "april",
+        "may", "june", "july", "august", "september", "october", "november", "december"};
     if (lower.size() < 3)
         return 0;
     for (std::size_t i = 0; i < names.size(); ++i) {

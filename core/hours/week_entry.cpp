@@ -49,8 +49,8 @@ Result<EntryChange> typeCell(const std::vector<TimeEntry>& entries, const WeekKe
         doneBefore += behind[i].done;
     }
     if (time < before || done < doneBefore) {
-        return badInput("There are " + std::to_string(behind.size()) + " entries on "
-            + isoDate(day) + "; open them to take away more than the last one holds.");
+        return badInput("There are " + std::to_string(behind.size()) + " entries on " + isoDate(day)
+            + "; open them to take away more than the last one holds.");
     }
     const bool changes = behind.empty() || last.time != time - before
         || last.done != done - doneBefore;

@@ -36,7 +36,8 @@ struct ExchangeForm<int> {
     static Result<int> read(const Json& json, const PlanRefs&);
 };
 
-/// With a minus where a place is left of or above the plan's zero; the checks of rows refuse others.
+/// With a minus where a place is left of or above the plan's zero; the checks of rows refuse
+/// others.
 template <>
 struct ExchangeForm<Length> {
     static Json write(Length length, const PlanRefs&);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "basics/one_of.h"
 #include "io/exchange_form.h"
 
 #include <cstddef>
@@ -10,26 +11,6 @@
 #include <vector>
 
 namespace miterbook {
-
-template <class T, class... Others>
-inline constexpr bool isOneOf = (std::is_same_v<T, Others> || ...);
-
-/// Members that an exchange text says by where a row stands in it (its plan, its variant) or by
-/// keys of its own (changes, removes).
-template <class Row, class Member>
-constexpr bool impliedByPlace() {
-    if constexpr (std::is_same_v<Row, Stick> && std::is_same_v<Member, Id<Profile>>)
-        return true;
-    if constexpr (std::is_same_v<Row, Variant> && std::is_same_v<Member, VariantKind>)
-        return true;
-    return isOneOf<Member, Id<Row>, Id<Plan>, Id<PlanSet>, Id<House>, Id<Builder>, Id<Variant>>;
-}
-
-/// Position and removal are said by the caller too.
-template <class Row>
-constexpr bool isCallers(std::string_view key) {
-    return Overlaid<Row> && (key == "position" || key == "removed");
-}
 
 /// How values of one type stand in an exchange text; a `value` points at one.
 struct ExchangeValue {
@@ -45,38 +26,10 @@ struct ExchangeField : FieldPlace {
 
 using ExchangeFields = std::vector<ExchangeField>;
 
-template <class T>
-inline constexpr ExchangeValue exchangeValue{[](const void* value, const PlanRefs& refs) -> Json {
-                                                 return ExchangeForm<T>::write(
-                                                     *static_cast<const T*>(value), refs);
-                                             },
-    [](const Json& json, const PlanRefs& refs, void* value) -> Result<void> {
-        auto read = ExchangeForm<T>::read(json, refs);
-        if (!read)
-            return read.error();
-        *static_cast<T*>(value) = std::move(read).value();
-        return {};
-    },
-    [](const void* a, const void* b) {
-        return *static_cast<const T*>(a) == *static_cast<const T*>(b);
-    }};
-
-/// Made once for the whole run of the program.
+/// Made once for the whole run of the program. Compiled once as well, in exchange_row.cpp, which
+/// lists the kinds that other files place.
 template <Described Row>
-const ExchangeFields& exchangeFields() {
-    static const ExchangeFields fields = [] {
-        ExchangeFields made;
-        const Row sample{};
-        forEachField<Row>([&]<class Member>(const Field<Row, Member>& field) {
-            if constexpr (!impliedByPlace<Row, Member>()) {
-                if (!isCallers<Row>(field.name))
-                    made.push_back({placeOf(sample, field), &exchangeValue<Member>});
-            }
-        });
-        return made;
-    }();
-    return fields;
-}
+const ExchangeFields& exchangeFields();
 
 /// Adds the fields in which a row differs from `start`, mark and name first.
 void writeFields(const ExchangeFields& fields, const void* row, const void* start,

@@ -23,8 +23,8 @@ Result<HoursReading> readHoursAgainst(
 
 Edit hoursEdit(
     const Book& book, IdSource& ids, const HoursReading& reading, const std::string& file) {
-    EditBuilder edit(book,
-        "Bring in " + std::to_string(reading.rows.size()) + " entries of hours from " + file);
+    EditBuilder edit(
+        book, "Bring in " + std::to_string(reading.rows.size()) + " entries of hours from " + file);
     for (TimeEntry entry : reading.rows) {
         entry.id = ids.next<TimeEntry>();
         edit.put(std::move(entry));

@@ -97,8 +97,8 @@ void readWork(HoursRow& row, TimeEntry& entry) {
 
 TimeEntry readEntry(HoursRow& row, const Book& book, Date today) {
     TimeEntry entry;
-    entry.date
-        = row.take(date, parseTypedDate(row.text(date), book.prices.shop().monthFirst, today));
+    entry.date = row.take(
+        date, parseTypedDate(row.text(date), book.prices.shop().monthFirst, today));
     entry.person = row.take(who, personCalled(row.text(who), book.prices));
     entry.house = row.take(house, houseCalled(row.text(house), book));
     readWork(row, entry);
@@ -146,8 +146,8 @@ std::string HoursReading::sentence(const HoursRejection& rejection) {
         + rejection.reason;
 }
 
-Result<HoursReading> readHours(std::string_view bytes, const Book& book,
-    const std::vector<TimeEntry>& entries, Date today) {
+Result<HoursReading> readHours(
+    std::string_view bytes, const Book& book, const std::vector<TimeEntry>& entries, Date today) {
     const auto table = readCsv(bytes);
     if (!table)
         return table.error();

@@ -21,7 +21,7 @@ struct HoursRejection {
 
 /// What a file of hours says, before anything is brought in.
 struct HoursReading {
-    std::vector<TimeEntry> rows; ///< without ids
+    std::vector<TimeEntry> rows;  ///< without ids
     std::vector<TimeEntry> known; ///< rows that the book has already: the file was read before
     std::vector<HoursRejection> rejected; ///< by line; a row may have several
     std::vector<std::string> unmapped;    ///< titles of columns that mean nothing to us
@@ -37,7 +37,7 @@ struct HoursReading {
 /// by name or first name; house by name or lot; what by piece of work, task or kind of time
 /// ("travel"). `entries` are those in the book, so that a file read twice brings nothing in twice.
 /// Errors: no CSV, or no column for date, who, what or hours.
-Result<HoursReading> readHours(std::string_view bytes, const Book& book,
-    const std::vector<TimeEntry>& entries, Date today);
+Result<HoursReading> readHours(
+    std::string_view bytes, const Book& book, const std::vector<TimeEntry>& entries, Date today);
 
 } // namespace miterbook

@@ -19,8 +19,9 @@ public:
         , m_root{&json, ""} {}
 
     Result<Edit> read() {
-        for (const auto step : {&Reader::checkKind, &Reader::readOwner, &Reader::readProfiles,
-                 &Reader::readPlan, &Reader::readVariants, &Reader::readLists, &Reader::readPlainLists}) {
+        for (const auto step :
+            {&Reader::checkKind, &Reader::readOwner, &Reader::readProfiles, &Reader::readPlan,
+                &Reader::readVariants, &Reader::readLists, &Reader::readPlainLists}) {
             if (auto done = (this->*step)(); !done)
                 return done.error();
         }

@@ -25,15 +25,24 @@ struct ListTitle {
 };
 
 constexpr std::array listTitles{
-    ListTitle{"profile", ListColumn::profile}, ListTitle{"moulding", ListColumn::profile},
-    ListTitle{"item", ListColumn::profile}, ListTitle{"description", ListColumn::profile},
-    ListTitle{"name", ListColumn::profile}, ListTitle{"length", ListColumn::length},
-    ListTitle{"stick", ListColumn::length}, ListTitle{"stick length", ListColumn::length},
-    ListTitle{"price", ListColumn::price}, ListTitle{"cost", ListColumn::price},
-    ListTitle{"net", ListColumn::price}, ListTitle{"per", ListColumn::per},
-    ListTitle{"unit", ListColumn::per}, ListTitle{"sold by", ListColumn::per},
-    ListTitle{"from", ListColumn::from}, ListTitle{"date", ListColumn::from},
-    ListTitle{"effective", ListColumn::from}, ListTitle{"supplier", ListColumn::supplier},
+    ListTitle{"profile", ListColumn::profile},
+    ListTitle{"moulding", ListColumn::profile},
+    ListTitle{"item", ListColumn::profile},
+    ListTitle{"description", ListColumn::profile},
+    ListTitle{"name", ListColumn::profile},
+    ListTitle{"length", ListColumn::length},
+    ListTitle{"stick", ListColumn::length},
+    ListTitle{"stick length", ListColumn::length},
+    ListTitle{"price", ListColumn::price},
+    ListTitle{"cost", ListColumn::price},
+    ListTitle{"net", ListColumn::price},
+    ListTitle{"per", ListColumn::per},
+    ListTitle{"unit", ListColumn::per},
+    ListTitle{"sold by", ListColumn::per},
+    ListTitle{"from", ListColumn::from},
+    ListTitle{"date", ListColumn::from},
+    ListTitle{"effective", ListColumn::from},
+    ListTitle{"supplier", ListColumn::supplier},
     ListTitle{"yard", ListColumn::supplier},
 };
 
@@ -43,11 +52,17 @@ struct PerWord {
 };
 
 constexpr std::array perWords{
-    PerWord{"stick", PricePer::stick}, PerWord{"piece", PricePer::stick},
-    PerWord{"each", PricePer::stick}, PerWord{"ea", PricePer::stick},
-    PerWord{"foot", PricePer::foot}, PerWord{"ft", PricePer::foot}, PerWord{"lf", PricePer::foot},
-    PerWord{"100 ft", PricePer::hundredFeet}, PerWord{"100 lf", PricePer::hundredFeet},
-    PerWord{"100ft", PricePer::hundredFeet}, PerWord{"100lf", PricePer::hundredFeet},
+    PerWord{"stick", PricePer::stick},
+    PerWord{"piece", PricePer::stick},
+    PerWord{"each", PricePer::stick},
+    PerWord{"ea", PricePer::stick},
+    PerWord{"foot", PricePer::foot},
+    PerWord{"ft", PricePer::foot},
+    PerWord{"lf", PricePer::foot},
+    PerWord{"100 ft", PricePer::hundredFeet},
+    PerWord{"100 lf", PricePer::hundredFeet},
+    PerWord{"100ft", PricePer::hundredFeet},
+    PerWord{"100lf", PricePer::hundredFeet},
     PerWord{"c", PricePer::hundredFeet},
 };
 
@@ -58,8 +73,8 @@ struct ListMap {
 
     explicit ListMap(const CsvRecord& titles) {
         for (std::size_t i = 0; i < titles.cells.size(); ++i) {
-            const auto known
-                = std::ranges::find(listTitles, foldedText(titles.cells[i]), &ListTitle::text);
+            const auto known = std::ranges::find(
+                listTitles, foldedText(titles.cells[i]), &ListTitle::text);
             if (known != listTitles.end() && columns.try_emplace(known->column, i).second)
                 continue;
             if (!titles.cells[i].empty())
@@ -71,8 +86,8 @@ struct ListMap {
 Result<PricePer> perCalled(std::string_view text) {
     const auto known = std::ranges::find(perWords, foldedText(text), &PerWord::text);
     if (known == perWords.end()) {
-        return badInput(quotedCell(text)
-            + " is none of the ways a price is quoted: stick, foot or 100 ft.");
+        return badInput(
+            quotedCell(text) + " is none of the ways a price is quoted: stick, foot or 100 ft.");
     }
     return known->per;
 }
@@ -192,7 +207,8 @@ private:
         if (const auto sound = check(stick, m_prices); !sound)
             return refuse(ListColumn::price, sound.error().sentence);
         if (!m_seen.insert({listed.profile, listed.length, listed.price.from}).second)
-            return refuse(ListColumn::profile, "The list has a price for this stick above already.");
+            return refuse(
+                ListColumn::profile, "The list has a price for this stick above already.");
         if (listed.before == listed.price.price)
             ++m_reading.unchanged;
         else
@@ -241,8 +257,8 @@ Result<PriceListReading> readPriceList(
     return reader.take();
 }
 
-Result<Edit> priceListEdit(const Book& book, IdSource& ids, const PriceListReading& reading,
-    const std::string& file) {
+Result<Edit> priceListEdit(
+    const Book& book, IdSource& ids, const PriceListReading& reading, const std::string& file) {
     if (!reading.rejected.empty()) {
         return badInput(file + ", " + PriceListReading::sentence(reading.rejected.front())
             + " Nothing was brought in.");
@@ -251,7 +267,8 @@ Result<Edit> priceListEdit(const Book& book, IdSource& ids, const PriceListReadi
         return badInput("The book has the prices of " + file + " already.");
     const std::string count = std::to_string(reading.changes.size());
     const std::string& supplier = reading.changes.front().price.supplier;
-    EditBuilder edit(book, "Bring in " + count + (count == "1" ? " price" : " prices")
+    EditBuilder edit(book,
+        "Bring in " + count + (count == "1" ? " price" : " prices")
             + (supplier.empty() ? "" : " of " + supplier) + " from " + file);
     for (const ListedPrice& listed : reading.changes) {
         StickPrice price = listed.price;

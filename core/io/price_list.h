@@ -13,8 +13,8 @@ namespace miterbook {
 /// What a supplier's list does not say of every row.
 struct PriceListAsk {
     std::string supplier;
-    Date from = noDate;              ///< the day its prices begin
-    PricePer per = PricePer::stick;  ///< for what its prices are
+    Date from = noDate;             ///< the day its prices begin
+    PricePer per = PricePer::stick; ///< for what its prices are
 };
 
 /// One price of a list: what a stick of the book will cost from a day on.
@@ -22,8 +22,8 @@ struct ListedPrice {
     int line = 0; ///< in the file
     Id<Profile> profile;
     Length length;
-    Id<Stick> stick; ///< none: the book has no stick of this length yet
-    StickPrice price; ///< without id
+    Id<Stick> stick;             ///< none: the book has no stick of this length yet
+    StickPrice price;            ///< without id
     std::optional<Money> before; ///< what the stick costs on that day without the list
 
     bool operator==(const ListedPrice&) const = default;
@@ -40,10 +40,10 @@ struct ListRejection {
 
 /// What a supplier's list says, before anything is brought in.
 struct PriceListReading {
-    std::vector<ListedPrice> changes;   ///< in the file's order
-    int unchanged = 0;                  ///< prices that the book has so already
+    std::vector<ListedPrice> changes;    ///< in the file's order
+    int unchanged = 0;                   ///< prices that the book has so already
     std::vector<ListRejection> rejected; ///< by line
-    std::vector<std::string> unmapped;  ///< titles of columns that mean nothing to us
+    std::vector<std::string> unmapped;   ///< titles of columns that mean nothing to us
 
     /// "line 5, Price: "12,5x" is not a price."
     static std::string sentence(const ListRejection& rejection);
@@ -51,14 +51,14 @@ struct PriceListReading {
 
 /// Reads a supplier's price list as CSV: a row of titles with columns for profile and price, and
 /// perhaps length, per, from and supplier; `ask` says what it does not. A row without a length is a
-/// price by the foot for every stick of its profile. Errors: no CSV, no column for profile or price,
-/// no day.
+/// price by the foot for every stick of its profile. Errors: no CSV, no column for profile or
+/// price, no day.
 Result<PriceListReading> readPriceList(
     std::string_view bytes, const PriceBook& prices, const PriceListAsk& ask);
 
-/// The edit that brings a list in whole: "Bring in 12 prices of Tolliver Yard from list.csv". Errors:
-/// the first row that was turned away; nothing in it that changes anything.
-Result<Edit> priceListEdit(const Book& book, IdSource& ids, const PriceListReading& reading,
-    const std::string& file);
+/// The edit that brings a list in whole: "Bring in 12 prices of Tolliver Yard from list.csv".
+/// Errors: the first row that was turned away; nothing in it that changes anything.
+Result<Edit> priceListEdit(
+    const Book& book, IdSource& ids, const PriceListReading& reading, const std::string& file);
 
 } // namespace miterbook

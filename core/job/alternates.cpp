@@ -53,8 +53,8 @@ std::vector<Alternate> alternatesFor(const Book& book, Id<Plan> plan, const Sele
         with.options.push_back(id);
         const JobFigures changed = figuresFor(
             book, plan, with, [&](const StickNeed& need) { return pricer.planFor(need); });
-        alternates.push_back({id, variant.name,
-            changed.estimate.total.price - figures.estimate.total.price});
+        alternates.push_back(
+            {id, variant.name, changed.estimate.total.price - figures.estimate.total.price});
     }
     return alternates;
 }

@@ -20,10 +20,10 @@ struct Alternate {
 };
 
 /// The options of an opened builder's plan that are not selected, in the order they were made, each
-/// priced by the difference of two whole estimates. `figures` are those of the selection with thorough
-/// stick plans, which are taken over where an option leaves a profile alone. None where the bid does
-/// not offer them, or on a house, which has no options of its own. `stop` ends early, with what there
-/// is.
+/// priced by the difference of two whole estimates. `figures` are those of the selection with
+/// thorough stick plans, which are taken over where an option leaves a profile alone. None where
+/// the bid does not offer them, or on a house, which has no options of its own. `stop` ends early,
+/// with what there is.
 std::vector<Alternate> alternatesFor(const Book& book, Id<Plan> plan, const Selection& selection,
     const JobFigures& figures, const std::function<bool()>& stop = {});
 

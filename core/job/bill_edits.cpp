@@ -103,13 +103,12 @@ Edit keepTerms(const Book& book, IdSource& ids, const Contract& contract, bool w
     terms.stages = contract.stages;
     for (ContractStage& stage : terms.stages)
         stage.reached = noDate;
-    const std::string whose
-        = contract.builder ? builderName(book, contract.builder) : std::string("all builders");
+    const std::string whose = contract.builder ? builderName(book, contract.builder)
+                                               : std::string("all builders");
     return putEdit(book, "Keep the billing terms for " + whose, terms);
 }
 
-Result<Edit> addExtra(
-    const Book& book, IdSource& ids, Extra extra, std::vector<ExtraLine> lines) {
+Result<Edit> addExtra(const Book& book, IdSource& ids, Extra extra, std::vector<ExtraLine> lines) {
     const House* house = book.house(extra.house);
     if (!house)
         return Error{Fault::notFound, "That house is not in the book any more."};
@@ -133,7 +132,8 @@ Result<Edit> recordPayment(const Book& book, IdSource& ids, Payment payment) {
     if (payment.amount <= Money())
         return badInput("Say how much was paid.");
     payment.id = ids.next<Payment>();
-    EditBuilder edit(book, "Record a payment of " + formatMoney(payment.amount) + " by "
+    EditBuilder edit(book,
+        "Record a payment of " + formatMoney(payment.amount) + " by "
             + builderName(book, payment.builder));
     edit.put(payment);
     const auto parts = allocateOldestFirst(payment, allBills(book), allAllocations(book), ids);
@@ -146,8 +146,8 @@ Result<Edit> recordPayment(const Book& book, IdSource& ids, Payment payment) {
 
 Edit removePayment(const Book& book, Id<Payment> id) {
     const Payment* payment = book.jobs.of<Payment>().find(id);
-    EditBuilder edit(book,
-        "Remove the payment of " + formatMoney(payment ? payment->amount : Money()));
+    EditBuilder edit(
+        book, "Remove the payment of " + formatMoney(payment ? payment->amount : Money()));
     for (const auto& [partId, part] : book.jobs.of<Allocation>()) {
         if (part.payment == id)
             edit.remove(partId);
@@ -168,8 +168,8 @@ Edit spreadRest(const Book& book, IdSource& ids, const Payment& payment) {
     return edit.take();
 }
 
-Result<Edit> voidInvoice(const Book& book, IdSource& ids, Id<Invoice> id, Date date,
-    const std::string& reason) {
+Result<Edit> voidInvoice(
+    const Book& book, IdSource& ids, Id<Invoice> id, Date date, const std::string& reason) {
     const auto bill = findBill(book, id);
     if (!bill)
         return Error{Fault::notFound, "That invoice is not in the book."};
@@ -178,7 +178,8 @@ Result<Edit> voidInvoice(const Book& book, IdSource& ids, Id<Invoice> id, Date d
     const auto can = checkVoid(*bill, billsOf(book, bill->invoice.house), allAllocations(book));
     if (!can)
         return can.error();
-    EditBuilder edit(book, "Void " + std::string(word(bill->invoice.kind)) + ' '
+    EditBuilder edit(book,
+        "Void " + std::string(word(bill->invoice.kind)) + ' '
             + numberText(book, bill->invoice.number));
     edit.put(InvoiceVoid{ids.next<InvoiceVoid>(), id, date, reason});
     for (const InvoiceLine& line : bill->lines) {

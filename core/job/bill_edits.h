@@ -25,8 +25,7 @@ Edit agreeContract(const Book& book, IdSource& ids, const Contract& contract, Da
 Edit keepTerms(const Book& book, IdSource& ids, const Contract& contract, bool waiver);
 
 /// A new extra with the lines it is priced by; with lines and no price the book's rates price it.
-Result<Edit> addExtra(
-    const Book& book, IdSource& ids, Extra extra, std::vector<ExtraLine> lines);
+Result<Edit> addExtra(const Book& book, IdSource& ids, Extra extra, std::vector<ExtraLine> lines);
 
 /// Money that came in, spread over the builder's open invoices, oldest first; where the builder
 /// wants waivers, with a reminder of the one that is due.
@@ -37,7 +36,7 @@ Edit removePayment(const Book& book, Id<Payment> payment);
 Edit spreadRest(const Book& book, IdSource& ids, const Payment& payment);
 
 /// The invoice counts no more; extras on it are done and to be billed again.
-Result<Edit> voidInvoice(const Book& book, IdSource& ids, Id<Invoice> invoice, Date date,
-    const std::string& reason);
+Result<Edit> voidInvoice(
+    const Book& book, IdSource& ids, Id<Invoice> invoice, Date date, const std::string& reason);
 
 } // namespace miterbook

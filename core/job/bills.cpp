@@ -109,8 +109,8 @@ Result<Billing> billingOf(const Book& book, Id<House> id) {
     if (!house)
         return Error{Fault::notFound, "That house is not in the book any more."};
     if (!contract) {
-        return badInput("Nothing has been agreed on " + house->name
-            + " yet: enter the contract first.");
+        return badInput(
+            "Nothing has been agreed on " + house->name + " yet: enter the contract first.");
     }
     if (!book.isOpen(house->work))
         return badInput("The house " + house->name + " has to be opened first.");

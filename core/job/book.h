@@ -25,9 +25,9 @@
 namespace miterbook {
 
 /// Rows of which all are always in memory besides the price book's.
-using JobTables = Tables<PlanSet, Plan, House, BidSetup, Scenario, SentBid, Bench, SoldWork, Timer, WeekApproval,
-    PayTerms, CrewPay, PieceRate, BillingSetup, BillingTerms, Contract, Extra, Backcharge, Invoice,
-    InvoiceVoid, Payment, Allocation, Reminder, HouseDate>;
+using JobTables = Tables<PlanSet, Plan, House, BidSetup, Scenario, SentBid, Bench, SoldWork, Timer,
+    WeekApproval, PayTerms, CrewPay, PieceRate, BillingSetup, BillingTerms, Contract, Extra,
+    Backcharge, Invoice, InvoiceVoid, Payment, Allocation, Reminder, HouseDate>;
 
 /// Whether rows of this kind are always in memory and belong to one plan (a house only comes from
 /// one).
@@ -87,9 +87,12 @@ struct Book {
 template <class Row>
 inline constexpr bool belowPlan = SheetRows::holds<Row>;
 
-/// The rows of a kind that does not hang below plans.
 template <class Row>
-requires(!belowPlan<Row>) const Table<Row>& rowsOf(const Book& book) {
+concept AbovePlans = !belowPlan<Row>;
+
+/// The rows of a kind that does not hang below plans.
+template <AbovePlans Row>
+const Table<Row>& rowsOf(const Book& book) {
     if constexpr (PriceTables::holds<Row>)
         return book.prices.template of<Row>();
     else if constexpr (TimeTables::holds<Row>)

@@ -1,78 +1,59 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "job/edit.h"
 
+#include "job/book_rows.h"
+
 #include <cassert>
 
 namespace miterbook {
 
 namespace {
 
-/// The table a row lives in; makes the plan's entry when it is the plan's first row in memory.
-template <class Row>
-Table<Row>& tableOf(Book& book, const Row& row) {
-    if constexpr (PriceTables::holds<Row>)
-        return book.prices.template of<Row>();
-    else if constexpr (JobTables::holds<Row>)
-        return book.jobs.template of<Row>();
-    else
-        return book.sheets[row.plan].template of<Row>();
-}
-
-template <class Row>
-void put(Book& book, const Row& row, const Change& change) {
-    auto& table = tableOf(book, row);
+void put(RowMap& rows, const Change& change) {
     if (change.after)
-        table.put(row);
+        rows.put(change.after->id(), change.after->shared());
     else
-        table.erase(row.id);
+        rows.erase(change.before->id());
 }
 
-/// Sums follow the entries.
-void put(Book& book, const TimeEntry&, const Change& change) {
-    const auto side = [](const std::optional<AnyRow>& row) {
-        return row ? std::get_if<TimeEntry>(&*row) : nullptr;
-    };
-    book.time.change(side(change.before), side(change.after));
-}
-
-template <class Row>
-const Row* present(const Book& book, const Row& row) {
-    if constexpr (belowPlan<Row>)
-        return book.sheet(row.plan).template of<Row>().find(row.id);
+void put(Book& book, const Change& change) {
+    const AnyRow& row = change.row();
+    if (row.is<TimeEntry>()) // sums follow the entries
+        book.time.change(rowIn<TimeEntry>(change.before), rowIn<TimeEntry>(change.after));
+    else if (isBelowPlan(row.kind()))
+        put(rowMap(book.sheets[planOf(row)], row.kind()), change);
     else
-        return findRow(book, row.id);
+        put(rowMap(book, row.kind()), change);
 }
 
 Result<void> checkChange(const Book& book, const Change& change, const std::string& sentence) {
     assert(change.before || change.after);
-    return std::visit(
-        [&](const auto& row) -> Result<void> {
-            using Row = std::remove_cvref_t<decltype(row)>;
-            const Row* held = present(book, row);
-            const Row* wanted = change.before ? std::get_if<Row>(&*change.before) : nullptr;
-            const bool agrees = held && wanted ? *held == *wanted : !held && !wanted;
-            if (agrees)
-                return {};
-            return Error{Fault::conflict,
-                "\"" + sentence + "\" was not done: the " + std::string(Describe<Row>::noun)
-                    + " has been changed in the meantime."};
-        },
-        change.row());
+    if (findSame(book, change.row()) == change.before)
+        return {};
+    return Error{Fault::conflict,
+        "\"" + sentence + "\" was not done: the " + std::string(change.row().noun())
+            + " has been changed in the meantime."};
+}
+
+/// A new plan is open from the start; one that is gone takes its sheet along, unless rows are left
+/// on it, which the edit's inverse will need.
+void openAndCloseSheets(Book& book, const Edit& edit) {
+    for (const Change& change : edit.changes) {
+        const Plan* plan = change.row().as<Plan>();
+        if (!plan)
+            continue;
+        if (change.after && !change.before)
+            book.sheets.try_emplace(plan->id);
+        else if (!change.after && book.sheet(plan->id) == SheetRows())
+            book.sheets.erase(plan->id);
+    }
+}
+
+bool isOf(const Change& change, std::size_t kind, std::int64_t id) {
+    return change.row().kind() == kind && change.row().id() == id;
 }
 
 } // namespace
-
-Change::Change() = default;
-Change::Change(std::optional<AnyRow> from, std::optional<AnyRow> to)
-    : before(std::move(from))
-    , after(std::move(to)) {
-}
-Change::Change(const Change&) = default;
-Change::Change(Change&&) noexcept = default;
-Change& Change::operator=(const Change&) = default;
-Change& Change::operator=(Change&&) noexcept = default;
-Change::~Change() = default;
-bool Change::operator==(const Change&) const = default;
 
 Edit inverse(const Edit& edit) {
     Edit back{edit.sentence, {}};
@@ -90,25 +71,52 @@ Result<void> check(const Book& book, const Edit& edit) {
     return {};
 }
 
-/// A new plan is open from the start; one that is gone takes its sheet along, unless rows are left
-/// on it, which the edit's inverse will need.
-static void openAndCloseSheets(Book& book, const Edit& edit) {
-    for (const Change& change : edit.changes) {
-        const Plan* plan = std::get_if<Plan>(&change.row());
-        if (!plan)
-            continue;
-        if (change.after && !change.before)
-            book.sheets.try_emplace(plan->id);
-        else if (!change.after && book.sheet(plan->id) == SheetRows())
-            book.sheets.erase(plan->id);
-    }
+void apply(Book& book, const Edit& edit) {
+    for (const Change& change : edit.changes)
+        put(book, change);
+    openAndCloseSheets(book, edit);
 }
 
-void apply(Book& book, const Edit& edit) {
-    for (const Change& change : edit.changes) {
-        std::visit([&](const auto& row) { put(book, row, change); }, change.row());
+std::int64_t highestId(const Edit& edit) {
+    std::int64_t highest = 0;
+    for (const Change& change : edit.changes)
+        highest = std::max(highest, change.row().id());
+    return highest;
+}
+
+const Change* EditBuilder::changeOf(std::size_t kind, std::int64_t id) const {
+    const auto found = std::ranges::find_if(
+        m_edit.changes, [&](const Change& change) { return isOf(change, kind, id); });
+    return found == m_edit.changes.end() ? nullptr : &*found;
+}
+
+EditBuilder& EditBuilder::put(AnyRow row) {
+    const auto same = std::ranges::find_if(
+        m_edit.changes, [&](const Change& change) { return isOf(change, row.kind(), row.id()); });
+    if (same != m_edit.changes.end()) {
+        same->after = std::move(row);
+        if (same->before == same->after)
+            m_edit.changes.erase(same);
+        return *this;
     }
-    openAndCloseSheets(book, edit);
+    auto before = findAnyRow(m_book, row.kind(), row.id());
+    if (before != row)
+        m_edit.changes.push_back({std::move(before), std::move(row)});
+    return *this;
+}
+
+EditBuilder& EditBuilder::remove(std::size_t kind, std::int64_t id) {
+    const auto same = std::ranges::find_if(
+        m_edit.changes, [&](const Change& change) { return isOf(change, kind, id); });
+    if (same != m_edit.changes.end()) {
+        same->after.reset();
+        if (!same->before)
+            m_edit.changes.erase(same);
+        return *this;
+    }
+    if (auto before = findAnyRow(m_book, kind, id))
+        m_edit.changes.push_back({std::move(before), std::nullopt});
+    return *this;
 }
 
 } // namespace miterbook

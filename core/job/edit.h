@@ -2,24 +2,14 @@
 #pragma once
 
 #include "basics/result.h"
-#include "job/book.h"
+#include "job/any_row.h"
 
+#include <algorithm>
 #include <optional>
 #include <string>
-#include <variant>
 #include <vector>
 
 namespace miterbook {
-
-/// Any row of the book.
-using AnyRow = std::variant<Shop, Practice, Terms, Builder, Profile, Stick, StickPrice, Offcut,
-    Part, Consumable, LabourRate, Factor, PiecePrice, CrewMember, Burden, HeaderName, PlanSet, Plan,
-    House, BidSetup, Scenario, Variant, Swap, Level, Room, Opening, Closet, Stair, WallTreatment,
-    OtherWork, SheetFile, Underlay, Dismissal, Bench, Measure, CutPiece, SawTest, RackMove,
-    SawSpot, PlanTie,
-    TimeEntry, Timer, WeekApproval, PayTerms, CrewPay, PieceRate, SoldWork, SoldTask, BillingSetup,
-    BillingTerms, Contract, Extra, Backcharge, IssuedPaper, SentBid, Invoice, InvoiceVoid, Payment,
-    Allocation, Reminder, HouseDate, ExtraLine, InvoiceLine, Attachment>;
 
 /// One row before and after. No before: the row is new. No after: it is removed. Where both are
 /// there they are of the same kind and id.
@@ -27,20 +17,17 @@ struct Change {
     std::optional<AnyRow> before;
     std::optional<AnyRow> after;
 
-    // Out of line, like all that copies or compares rows of every kind: that is much code in each
-    // file.
-    Change();
-    Change(std::optional<AnyRow> before, std::optional<AnyRow> after);
-    Change(const Change&);
-    Change(Change&&) noexcept;
-    Change& operator=(const Change&);
-    Change& operator=(Change&&) noexcept;
-    ~Change();
-
     /// The row that is there: after, or before when removed.
     const AnyRow& row() const { return after ? *after : *before; }
-    bool operator==(const Change&) const;
+    bool operator==(const Change&) const = default;
 };
+
+/// Whether any of the changes is of a row of these kinds.
+template <BookRow... Rows>
+bool touches(const std::vector<Change>& changes) {
+    return std::ranges::any_of(
+        changes, [](const Change& change) { return change.row().isAnyOf<Rows...>(); });
+}
 
 /// One gesture of the user: a sentence for the undo list and journal ("Revise window W4"), and what
 /// it changes.
@@ -62,6 +49,9 @@ Result<void> check(const Book& book, const Edit& edit);
 /// Puts the edit's rows into the book. The edit must have passed check().
 void apply(Book& book, const Edit& edit);
 
+/// The highest id among the rows of an edit; 0 for none.
+std::int64_t highestId(const Edit& edit);
+
 /// Gathers the changes of one gesture. Looks up what the book holds, so callers only say what shall
 /// be; a second put of the same row replaces the first.
 class EditBuilder {
@@ -70,45 +60,34 @@ public:
         : m_book(book)
         , m_edit{std::move(sentence), {}} {}
 
-    // Both are made for each kind of AnyRow in edit_builder.cpp.
-
     /// Adds or changes a row. Putting a row as it already is changes nothing.
-    template <class Row>
-    EditBuilder& put(Row row);
+    EditBuilder& put(AnyRow row);
     /// Removes a row; nothing when it is not there.
-    template <class Row>
-    EditBuilder& remove(Id<Row> id);
+    template <BookRow Row>
+    EditBuilder& remove(Id<Row> id) {
+        return remove(kindOf<Row>, id.value());
+    }
     /// The row as the edit will leave it; nullptr when it will not be there.
-    template <class Row>
-    const Row* find(Id<Row> id) const;
+    template <BookRow Row>
+    const Row* find(Id<Row> id) const {
+        const Change* change = changeOf(kindOf<Row>, id.value());
+        return change ? rowIn<Row>(change->after) : findRow(m_book, id);
+    }
     Edit take() { return std::move(m_edit); }
     /// As it is before the edit.
     const Book& book() const { return m_book; }
 
 private:
-    /// Takes in that `row` shall be, or shall be removed, where the book holds `before`.
-    void record(std::optional<AnyRow> before, AnyRow row, bool removed);
+    EditBuilder& remove(std::size_t kind, std::int64_t id);
+    const Change* changeOf(std::size_t kind, std::int64_t id) const;
 
     const Book& m_book;
     Edit m_edit;
 };
 
 /// An edit of one row.
-template <class Row>
-Edit putEdit(const Book& book, std::string sentence, Row row) {
+inline Edit putEdit(const Book& book, std::string sentence, AnyRow row) {
     return EditBuilder(book, std::move(sentence)).put(std::move(row)).take();
-}
-
-// ---------------------------------------------------------------------------------------------
-
-template <class Row>
-const Row* EditBuilder::find(Id<Row> id) const {
-    for (const Change& change : m_edit.changes) {
-        const Row* row = std::get_if<Row>(&change.row());
-        if (row && row->id == id)
-            return change.after ? row : nullptr;
-    }
-    return findRow(m_book, id);
 }
 
 } // namespace miterbook

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "job/edit_json.h"
 
-#include "job/any_row.h"
 #include "job/row_json.h"
 
 namespace miterbook {
@@ -9,16 +8,17 @@ namespace miterbook {
 namespace {
 
 Json rowJson(const AnyRow& row) {
-    return toJson(shapeOf(row), dataOf(row));
+    return toJson(row.shape(), row.data());
 }
 
 Result<AnyRow> rowFromJson(std::string_view kind, const Json& json) {
-    auto row = emptyRow(kind);
-    if (!row)
+    const auto number = kindOfTable(kind);
+    if (!number)
         return badInput("There is no kind of row called " + std::string(kind) + ".");
-    if (auto read = readJson(json, shapeOf(*row), dataOf(*row)); !read)
+    RowDraft draft(*number);
+    if (auto read = readJson(json, draft.shape(), draft.data()); !read)
         return read.error();
-    return *std::move(row);
+    return std::move(draft).take();
 }
 
 /// Reads one side of a change; a side that is not there stays empty.
@@ -55,7 +55,7 @@ std::string changesToText(const std::vector<Change>& changes) {
     Json array = Json::array();
     for (const Change& change : changes) {
         Json entry;
-        entry["kind"] = tableName(change.row());
+        entry["kind"] = change.row().table();
         if (change.before)
             entry["before"] = rowJson(*change.before);
         if (change.after)

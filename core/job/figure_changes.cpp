@@ -5,18 +5,9 @@
 
 namespace miterbook {
 
-namespace {
-
-template <class... Rows>
-bool isOneOf(const AnyRow& row) {
-    return (std::holds_alternative<Rows>(row) || ...);
-}
-
-} // namespace
-
 bool alterFigures(const std::vector<Change>& changes) {
     return !std::ranges::all_of(changes, [](const Change& change) {
-        return isOneOf<Bench, Measure, CutPiece, SawTest, SawSpot>(change.row());
+        return change.row().isAnyOf<Bench, Measure, CutPiece, SawTest, SawSpot>();
     });
 }
 

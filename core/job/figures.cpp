@@ -57,8 +57,8 @@ void reprice(JobFigures& figures, const Book& book, std::vector<StickPlan> stick
     const bool dated = figures.setup.date.ok();
     const PriceBook onItsDay = dated ? pricesOfBid(book.prices, figures.setup) : PriceBook();
     const PriceBook& prices = dated ? onItsDay : book.prices;
-    figures.estimate = estimate(figures.takeoff, figures.sticks, prices, figures.setup,
-        figures.whole.plan.floorArea);
+    figures.estimate = estimate(
+        figures.takeoff, figures.sticks, prices, figures.setup, figures.whole.plan.floorArea);
     figures.buy = buyList(figures.takeoff, figures.sticks, prices);
 }
 

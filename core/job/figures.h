@@ -42,7 +42,8 @@ JobFigures figuresFor(const Book& book, Id<Plan> plan, const Selection& selectio
 /// before it took offcuts from there and put its own there.
 PriceBook pricesFor(const Book& book, Id<Plan> plan);
 
-/// The shop's prices on the day of a bid: in force on its date, or on the book's day where it has none.
+/// The shop's prices on the day of a bid: in force on its date, or on the book's day where it has
+/// none.
 PriceBook pricesOfBid(const PriceBook& prices, const BidSetup& setup);
 
 /// The same figures with other stick plans: the estimate and buy list follow.

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "job/gathered_edit.h"
 
-#include "job/any_row.h"
-
 namespace miterbook {
 
 Result<void> GatheredEdit::add(const Edit& step) {
@@ -10,7 +8,7 @@ Result<void> GatheredEdit::add(const Edit& step) {
         return held;
     apply(m_book, step);
     for (const Change& change : step.changes) {
-        const Key key{change.row().index(), idOf(change.row())};
+        const Key key{change.row().kind(), change.row().id()};
         const auto [place, isNew] = m_places.try_emplace(key, m_changes.size());
         if (isNew)
             m_changes.push_back(change);

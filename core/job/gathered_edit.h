@@ -10,8 +10,8 @@
 
 namespace miterbook {
 
-/// A gesture of several steps, each of which looks at what the ones before it made: they are tried on a
-/// copy of the book and come out as one edit, so that nothing is done unless all of it can be.
+/// A gesture of several steps, each of which looks at what the ones before it made: they are tried
+/// on a copy of the book and come out as one edit, so that nothing is done unless all of it can be.
 class GatheredEdit {
 public:
     explicit GatheredEdit(const Book& book)

@@ -14,8 +14,10 @@ enum class HouseStage { bidding, won, underway, finished, paid };
 template <>
 struct Words<HouseStage> {
     static constexpr std::array list{
-        Word{HouseStage::bidding, "bidding"},   Word{HouseStage::won, "won"},
-        Word{HouseStage::underway, "underway"}, Word{HouseStage::finished, "finished"},
+        Word{HouseStage::bidding, "bidding"},
+        Word{HouseStage::won, "won"},
+        Word{HouseStage::underway, "underway"},
+        Word{HouseStage::finished, "finished"},
         Word{HouseStage::paid, "paid"},
     };
 };
@@ -30,11 +32,11 @@ struct House {
     std::string lot;
     std::string address;
     HouseStage stage = HouseStage::bidding;
-    Id<Variant> elevation;              ///< as chosen when it was started
-    std::vector<Id<Variant>> options;   ///< likewise
+    Id<Variant> elevation;            ///< as chosen when it was started
+    std::vector<Id<Variant>> options; ///< likewise
     Date started = noDate;
     std::string note;
-    Date finished = noDate;             ///< when the last piece of work was done
+    Date finished = noDate; ///< when the last piece of work was done
 
     bool operator==(const House&) const = default;
 };
@@ -49,18 +51,12 @@ struct Describe<House> {
     static constexpr std::string_view table = "house";
     static constexpr std::string_view noun = "house";
     static constexpr void allFields(auto&& take) {
-        take(field("id", &House::id),
-        field("plan", &House::plan),
-        field("work", &House::work),
-        field("name", &House::name),
-        field("lot", &House::lot),
-        field("address", &House::address),
-        field("stage", &House::stage),
-        field("elevation", &House::elevation),
-        field("options", &House::options),
-        field("started", &House::started),
-        field("note", &House::note),
-        field("finished", &House::finished));
+        take(field("id", &House::id), field("plan", &House::plan), field("work", &House::work),
+            field("name", &House::name), field("lot", &House::lot),
+            field("address", &House::address), field("stage", &House::stage),
+            field("elevation", &House::elevation), field("options", &House::options),
+            field("started", &House::started), field("note", &House::note),
+            field("finished", &House::finished));
     }
 };
 

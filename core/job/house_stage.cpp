@@ -19,8 +19,8 @@ void removeSoldBid(EditBuilder& edit, const Book& book, Id<Plan> work) {
 } // namespace
 
 bool hasSoldBid(const Book& book, Id<Plan> work) {
-    return std::ranges::any_of(book.jobs.of<SoldWork>(),
-        [&](const auto& entry) { return entry.second.plan == work; });
+    return std::ranges::any_of(
+        book.jobs.of<SoldWork>(), [&](const auto& entry) { return entry.second.plan == work; });
 }
 
 void keepSoldBid(

@@ -14,8 +14,8 @@ struct UnitCount {
 
 void addShare(std::vector<DoneSaid>& shares, PieceOfWork work, const UnitCount& count) {
     if (count.hung > 0)
-        shares.push_back({work, Percent::basisPoints(roundedQuotient(count.hung * 10'000, count.all)),
-            DoneBy::ticks});
+        shares.push_back({work,
+            Percent::basisPoints(roundedQuotient(count.hung * 10'000, count.all)), DoneBy::ticks});
 }
 
 } // namespace

@@ -8,8 +8,8 @@
 
 namespace miterbook {
 
-/// The share of its doors and windows of which every piece is ticked as hung; nothing for a piece of
-/// work of which none is, since a shop may not tick at all.
+/// The share of its doors and windows of which every piece is ticked as hung; nothing for a piece
+/// of work of which none is, since a shop may not tick at all.
 std::vector<DoneSaid> hungShares(const CutFigures& cut);
 
 /// What a house's hours are held against: its bid as it was won, else as it stands.

@@ -3,11 +3,9 @@
 
 #include "basics/sha256.h"
 #include "bill/take_back.h"
-#include "job/any_row.h"
 #include "job/bills.h"
 
 #include <algorithm>
-#include <variant>
 
 namespace miterbook {
 
@@ -19,7 +17,7 @@ std::vector<Row> added(const Edit& edit) {
     for (const Change& change : edit.changes) {
         if (change.before || !change.after)
             continue;
-        if (const Row* row = std::get_if<Row>(&*change.after))
+        if (const Row* row = change.after->as<Row>())
             rows.push_back(*row);
     }
     return rows;
@@ -35,15 +33,16 @@ std::string stays(const Book& book, const AnyRow& row) {
         const std::string what = invoice
             ? std::string(word(invoice->kind)) + ' ' + numberText(book, invoice->number)
             : std::string("invoice");
-        return "The " + what + " has been issued and stays as it is: void it or issue a credit note.";
+        return "The " + what
+            + " has been issued and stays as it is: void it or issue a credit note.";
     };
-    if (const auto* invoice = std::get_if<Invoice>(&row))
+    if (const auto* invoice = row.as<Invoice>())
         return said(invoice);
-    if (const auto* line = std::get_if<InvoiceLine>(&row))
+    if (const auto* line = row.as<InvoiceLine>())
         return said(book.jobs.of<Invoice>().find(line->invoice));
-    if (std::get_if<InvoiceVoid>(&row))
+    if (row.is<InvoiceVoid>())
         return "An invoice that has been voided stays so: bill the work again.";
-    if (const auto* paper = std::get_if<IssuedPaper>(&row)) {
+    if (const auto* paper = row.as<IssuedPaper>()) {
         return "The " + std::string(word(paper->kind)) + ' ' + std::to_string(paper->number)
             + " has been given out of hand and stays as it is: issue another one.";
     }

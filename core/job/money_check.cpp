@@ -8,34 +8,22 @@
 
 #include <algorithm>
 #include <set>
-#include <variant>
 
 namespace miterbook {
 
 namespace {
-
-template <class Row>
-const Row* rowIn(const std::optional<AnyRow>& row) {
-    return row ? std::get_if<Row>(&*row) : nullptr;
-}
-
-template <class Row>
-bool touches(const Edit& edit) {
-    return std::ranges::any_of(edit.changes,
-        [](const Change& change) { return std::holds_alternative<Row>(change.row()); });
-}
 
 /// The rows of one kind as the edit will leave them.
 template <class Row>
 std::vector<Row> rowsAfter(const Book& book, const Edit& edit) {
     Table<Row> table = book.jobs.of<Row>();
     for (const Change& change : edit.changes) {
-        if (!std::holds_alternative<Row>(change.row()))
+        if (!change.row().is<Row>())
             continue;
         if (const Row* after = rowIn<Row>(change.after))
             table.put(*after);
         else
-            table.erase(std::get<Row>(*change.before).id);
+            table.erase(Id<Row>(change.before->id()));
     }
     std::vector<Row> rows;
     for (const auto& [id, row] : table)
@@ -83,7 +71,8 @@ Result<void> checkPaid(const Book& book, const Edit& edit, const std::vector<Bil
         });
         if (paidMore) {
             return badInput("Invoice " + numberText(book, bill.number) + " asks for "
-                + formatMoney(bill.total) + "; it cannot be paid by more. What is over stays with "
+                + formatMoney(bill.total)
+                + "; it cannot be paid by more. What is over stays with "
                   "the builder.");
         }
     }
@@ -91,7 +80,7 @@ Result<void> checkPaid(const Book& book, const Edit& edit, const std::vector<Bil
 }
 
 Result<void> checkPayments(const Book& book, const Edit& edit) {
-    if (!touches<Payment>(edit) && !touches<Allocation>(edit))
+    if (!touches<Payment, Allocation>(edit.changes))
         return {};
     const auto payments = rowsAfter<Payment>(book, edit);
     const auto parts = rowsAfter<Allocation>(book, edit);
@@ -168,8 +157,9 @@ Result<void> checkBilledStays(const std::vector<Bill>& bills, const House& house
             continue;
         const std::string what = key.extra ? "an extra" : std::string(word(key.work));
         if (line == schedule.end()) {
-            return badInput("On " + house.name + ", " + what + " has been billed and stays in "
-                "what was agreed; a credit note takes it back.");
+            return badInput("On " + house.name + ", " + what
+                + " has been billed and stays in "
+                  "what was agreed; a credit note takes it back.");
         }
         if (std::abs(line->amount.cents()) < std::abs(billed.cents())) {
             return badInput("On " + house.name + ", " + formatMoney(billed)

@@ -84,7 +84,8 @@ private:
             const Money change = turned(m_turns[i], column);
             if (change == Money())
                 continue;
-            const std::string more = words + (words.empty() ? "" : " and ") + said(m_turns[i], column);
+            const std::string more = words + (words.empty() ? "" : " and ")
+                + said(m_turns[i], column);
             turnMore(column, wanted - change, more, i + 1, count - 1);
         }
     }
@@ -136,8 +137,8 @@ private:
 };
 
 std::vector<OrderCheck::Part> partsOf(const PlanPrices& prices, const House& house) {
-    const auto column
-        = std::ranges::find(prices.columns, house.elevation, &PlanPrices::Column::elevation);
+    const auto column = std::ranges::find(
+        prices.columns, house.elevation, &PlanPrices::Column::elevation);
     const auto at = static_cast<std::size_t>(column - prices.columns.begin());
     std::vector<OrderCheck::Part> parts{
         {column->elevation ? "Plan price, elevation " + column->name : std::string("Plan price"),
@@ -155,7 +156,8 @@ Result<OrderCheck> checkOrder(
     const Book& book, const PlanPrices& prices, const House& house, Money ordered) {
     const auto sheet = lotPrice(prices, {house.elevation, house.options});
     if (!sheet) {
-        return Error{Fault::notFound, "The price sheet has no price for " + house.name
+        return Error{Fault::notFound,
+            "The price sheet has no price for " + house.name
                 + ": its elevation or an option is no longer in the plan."};
     }
     OrderCheck check{partsOf(prices, house), *sheet, ordered, {}};

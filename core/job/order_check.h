@@ -20,18 +20,18 @@ struct OrderCheck {
     std::vector<Part> parts; ///< what the lot comes to by the sheet; they add up to `sheet`
     Money sheet;
     Money ordered;
-    /// What could explain the difference, the likeliest first; one sentence saying that nothing does
-    /// where nothing does; empty where there is no difference.
+    /// What could explain the difference, the likeliest first; one sentence saying that nothing
+    /// does where nothing does; empty where there is no difference.
     std::vector<std::string> explanations;
 
     Money difference() const { return ordered - sheet; }
     bool operator==(const OrderCheck&) const = default;
 };
 
-/// Checks an order's total against the sheet of the house's builder's plan, whose rows must be open.
-/// An option left out or ordered besides, up to three of them together, another elevation, a bid that
-/// was sent on the house, and its agreed extras are tried. Errors: the sheet lacks the house's
-/// elevation or an option.
+/// Checks an order's total against the sheet of the house's builder's plan, whose rows must be
+/// open. An option left out or ordered besides, up to three of them together, another elevation, a
+/// bid that was sent on the house, and its agreed extras are tried. Errors: the sheet lacks the
+/// house's elevation or an option.
 Result<OrderCheck> checkOrder(
     const Book& book, const PlanPrices& prices, const House& house, Money ordered);
 

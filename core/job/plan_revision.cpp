@@ -76,9 +76,9 @@ private:
         forEachField<Row>([&](const auto& field) {
             if (isPlace(field.name) || as.*field.member == mine->*field.member)
                 return;
-            differences.push_back({spacedName(field.name),
-                valueText(mine->*field.member, m_book, m_house.work),
-                valueText(as.*field.member, m_book, m_house.work)});
+            differences.push_back(
+                {spacedName(field.name), valueText(mine->*field.member, m_book, m_house.work),
+                    valueText(as.*field.member, m_book, m_house.work)});
         });
         if (!differences.empty())
             add(PlanRevision::Kind::changed, planned, mine->id.value(), planned.id.value(),
@@ -142,8 +142,7 @@ private:
     static const PlanRevision* find(
         const std::vector<PlanRevision>& list, PlanRevision::Kind kind, std::int64_t source) {
         const auto it = std::ranges::find_if(list, [&](const PlanRevision& each) {
-            return each.kind == kind && each.source == source
-                && each.table == Describe<Row>::table;
+            return each.kind == kind && each.source == source && each.table == Describe<Row>::table;
         });
         return it == list.end() ? nullptr : &*it;
     }

@@ -37,9 +37,9 @@ std::string sentenceOf(const PlanRevision& revision);
 /// house without ties, started before they were kept, is compared row by row of the same name.
 std::vector<PlanRevision> revisionsFor(const Book& book, Id<House> house);
 
-/// Makes the house as the plan is in what was chosen; in the rest the house keeps its own and is not
-/// asked again until the plan changes again. `taken` and `kept` are of revisionsFor(). Measures of
-/// openings that go are removed with them.
+/// Makes the house as the plan is in what was chosen; in the rest the house keeps its own and is
+/// not asked again until the plan changes again. `taken` and `kept` are of revisionsFor(). Measures
+/// of openings that go are removed with them.
 Edit revisionEdit(const Book& book, IdSource& ids, Id<House> house,
     const std::vector<PlanRevision>& taken, const std::vector<PlanRevision>& kept);
 

@@ -58,8 +58,7 @@ void PlanTies::guess(const std::vector<Row>& planned, const Table<Row>& own) {
     }
 }
 
-const PlanTie* PlanTies::find(
-    const Places& places, std::string_view kind, std::int64_t id) const {
+const PlanTie* PlanTies::find(const Places& places, std::string_view kind, std::int64_t id) const {
     const auto it = places.find(Key(kind, id));
     return it == places.end() || id == 0 ? nullptr : &m_ties[it->second];
 }

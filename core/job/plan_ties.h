@@ -10,8 +10,8 @@
 namespace miterbook {
 
 /// How the rows of a house hang together with those of the builder's plan as it now is, with the
-/// elevation and options that the house was started with. Where a house has no ties, rows of the same
-/// kind and name are taken to belong together.
+/// elevation and options that the house was started with. Where a house has no ties, rows of the
+/// same kind and name are taken to belong together.
 class PlanTies {
 public:
     PlanTies(const Book& book, const House& house);

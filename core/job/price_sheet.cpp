@@ -116,8 +116,8 @@ std::vector<PlanPrices> priceSheet(const Book& book, Id<PlanSet> set, StickMemor
 }
 
 std::optional<Money> lotPrice(const PlanPrices& prices, const Selection& selection) {
-    const auto column
-        = std::ranges::find(prices.columns, selection.elevation, &PlanPrices::Column::elevation);
+    const auto column = std::ranges::find(
+        prices.columns, selection.elevation, &PlanPrices::Column::elevation);
     if (column == prices.columns.end())
         return std::nullopt;
     Money price = column->price;

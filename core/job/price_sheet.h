@@ -10,8 +10,8 @@
 
 namespace miterbook {
 
-/// What one plan comes to, as drawn and under each elevation, and what each option adds to that. Every
-/// number is a whole estimate, or the exact difference of two: price(elevation + option) -
+/// What one plan comes to, as drawn and under each elevation, and what each option adds to that.
+/// Every number is a whole estimate, or the exact difference of two: price(elevation + option) -
 /// price(elevation), never a share of one.
 struct PlanPrices {
     struct Column {
@@ -43,7 +43,8 @@ PlanPrices planPrices(
     const Book& book, Id<Plan> plan, const std::function<StickPlan(const StickNeed&)>& planFor);
 
 /// The prices of every plan of a set, by name; plans that are not opened are left out.
-/// `stop` ends early with the plans priced so far; `step` is told after each plan how many of how many.
+/// `stop` ends early with the plans priced so far; `step` is told after each plan how many of how
+/// many.
 std::vector<PlanPrices> priceSheet(const Book& book, Id<PlanSet> set, StickMemory& memory,
     Effort effort, const std::function<bool()>& stop = {},
     const std::function<void(int, int)>& step = {});

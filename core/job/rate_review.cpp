@@ -27,8 +27,8 @@ const PriceBook& starters() {
 
 /// Where learning starts: a learned rate goes back to the starter it came from.
 MinutesPerUnit startOf(const LabourRate& held) {
-    const LabourRate* starter
-        = held.origin == Origin::learned ? starters().rate(held.task) : nullptr;
+    const LabourRate* starter = held.origin == Origin::learned ? starters().rate(held.task)
+                                                               : nullptr;
     const MinutesPerUnit minutes = starter ? starter->minutes : held.minutes;
     return std::max(minutes, MinutesPerUnit::hundredths(1));
 }
@@ -41,10 +41,9 @@ std::vector<ConditionRate> ratesApart(
     std::vector<ConditionRate> apart;
     for (const Conditions conditions : kinds) {
         const auto seen = rateSightings(ofTask, rate.held.task, conditions);
-        const MinutesPerUnit start
-            = minutesOf(rate.starter.toDouble() * book.prices.factor(conditions));
-        apart.push_back(
-            {conditions, static_cast<int>(seen.size()), start, learnRate(start, seen)});
+        const MinutesPerUnit start = minutesOf(
+            rate.starter.toDouble() * book.prices.factor(conditions));
+        apart.push_back({conditions, static_cast<int>(seen.size()), start, learnRate(start, seen)});
     }
     return apart.size() > 1 ? apart : std::vector<ConditionRate>();
 }
@@ -57,8 +56,8 @@ MinutesPerUnit TaskRate::learnedMinutes() const {
 
 std::string TaskRate::evidence() const {
     const auto latest = std::ranges::max_element(sightings, {}, &RateSighting::date);
-    const std::string until
-        = latest == sightings.end() ? std::string() : " to " + isoDate(latest->date);
+    const std::string until = latest == sightings.end() ? std::string()
+                                                        : " to " + isoDate(latest->date);
     return "learned from " + std::to_string(learned.houses)
         + (learned.houses == 1 ? " house" : " houses") + until + ": "
         + formatMinutesPerUnit(minutesOf(learned.low)) + " to "
@@ -75,8 +74,8 @@ std::vector<TaskSighting> allSightings(const Book& book, const SoldTasks& sold) 
         const auto bid = lines.find(house.work);
         if (!isFinished(house) || bid == lines.end())
             continue;
-        const auto seen
-            = taskSightings(id, house.finished, bid->second, book.time.summedEntries(id));
+        const auto seen = taskSightings(
+            id, house.finished, bid->second, book.time.summedEntries(id));
         all.insert(all.end(), seen.begin(), seen.end());
     }
     return all;

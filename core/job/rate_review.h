@@ -20,9 +20,9 @@ struct ConditionRate {
 
 /// A labour rate of the book and what finished houses say of it.
 struct TaskRate {
-    LabourRate held;               ///< as the book has it
-    MinutesPerUnit starter;        ///< what learning starts at: the starter's, or the shop's own
-    LearnedRate learned;           ///< from all houses, brought to plain conditions
+    LabourRate held;        ///< as the book has it
+    MinutesPerUnit starter; ///< what learning starts at: the starter's, or the shop's own
+    LearnedRate learned;    ///< from all houses, brought to plain conditions
     std::vector<RateSighting> sightings;
     std::vector<ConditionRate> apart; ///< by conditions, plain first; none when there is one kind
 

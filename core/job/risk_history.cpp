@@ -3,8 +3,6 @@
 
 #include "job/house_review.h"
 
-#include <algorithm>
-
 namespace miterbook {
 
 std::vector<FinishedWork> finishedWorks(const Book& book) {
@@ -17,11 +15,7 @@ std::vector<FinishedWork> finishedWorks(const Book& book) {
 }
 
 bool touchesHistory(const std::vector<Change>& changes) {
-    return std::ranges::any_of(changes, [](const Change& change) {
-        const AnyRow& row = change.row();
-        return std::holds_alternative<House>(row) || std::holds_alternative<SoldWork>(row)
-            || std::holds_alternative<TimeEntry>(row);
-    });
+    return touches<House, SoldWork, TimeEntry>(changes);
 }
 
 } // namespace miterbook

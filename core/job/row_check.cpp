@@ -7,7 +7,7 @@
 #include "cut/cut_checks.h"
 #include "hours/entry_checks.h"
 #include "hours/hours_checks.h"
-#include "job/any_row.h"
+#include "job/book_rows.h"
 #include "job/field_check.h"
 #include "job/issued_check.h"
 #include "job/money_check.h"
@@ -25,7 +25,7 @@ namespace {
 Result<void> checkNamed(const AnyRow& row, const std::string& name) {
     if (!isBlank(name))
         return {};
-    return badInput("The " + std::string(nounOf(row)) + " needs a name.");
+    return badInput("The " + std::string(row.noun()) + " needs a name.");
 }
 
 // One check for each kind of row, against the book as it will be. What is still being typed may
@@ -219,29 +219,29 @@ Result<void> checkOne(const Book&, const Attachment& photo) {
 
 /// What is issued and how payments are parted is looked at with the whole edit.
 template <class Row>
-    requires(std::is_same_v<Row, Invoice> || std::is_same_v<Row, InvoiceLine>
-        || std::is_same_v<Row, InvoiceVoid> || std::is_same_v<Row, IssuedPaper>
-        || std::is_same_v<Row, Allocation>)
+concept CheckedWithEdit = isOneOf<Row, Invoice, InvoiceLine, InvoiceVoid, IssuedPaper, Allocation>;
+
+template <CheckedWithEdit Row>
 Result<void> checkOne(const Book&, const Row&) {
     return {};
 }
 
 /// A change is of one row, which stays below its plan.
-template <class Row>
-Result<void> checkSameRow(const Change& change, const Row& after) {
+Result<void> checkSameRow(const Change& change) {
     if (!change.before)
         return {};
-    const Row* before = std::get_if<Row>(&*change.before);
-    bool same = before && before->id == after.id;
-    if constexpr (belowPlan<Row>)
-        same = same && before->plan == after.plan;
+    const AnyRow& before = *change.before;
+    const AnyRow& after = *change.after;
+    bool same = before.kind() == after.kind() && before.id() == after.id();
+    if (isBelowPlan(after.kind()))
+        same = same && planOf(before) == planOf(after);
     return same ? Result<void>()
                 : badInput("The " + titleOf(after) + " cannot become another row.");
 }
 
 bool isRemoved(const Edit& edit, Id<House> id) {
     return std::ranges::any_of(edit.changes, [&](const Change& change) {
-        const House* house = std::get_if<House>(&change.row());
+        const House* house = change.row().as<House>();
         return house && house->id == id && !change.after;
     });
 }
@@ -250,8 +250,8 @@ bool isRemoved(const Edit& edit, Id<House> id) {
 Result<void> checkUnused(const Book& book, const Edit& edit, const Variant& variant) {
     for (const auto& [id, house] : book.jobs.of<House>()) {
         if (std::ranges::count(house.options, variant.id) > 0 && !isRemoved(edit, id)) {
-            return Error{Fault::conflict, "The " + titleOf(variant) + " is still used by the "
-                    + titleOf(house) + "."};
+            return Error{Fault::conflict,
+                "The " + titleOf(variant) + " is still used by the " + titleOf(house) + "."};
         }
     }
     return {};
@@ -263,12 +263,9 @@ Book bookAfter(const Book& book, const Edit& edit) {
     Book after;
     after.prices = book.prices;
     for (const Change& change : edit.changes) {
-        std::visit(
-            [&](const auto& row) {
-                if constexpr (belowPlan<std::remove_cvref_t<decltype(row)>>)
-                    after.sheets.try_emplace(row.plan, book.sheet(row.plan));
-            },
-            change.row());
+        const AnyRow& row = change.row();
+        if (isBelowPlan(row.kind()))
+            after.sheets.try_emplace(planOf(row), book.sheet(planOf(row)));
     }
     apply(after, edit);
     return after;
@@ -277,13 +274,9 @@ Book bookAfter(const Book& book, const Edit& edit) {
 Result<void> checkPut(const Book& after, const Change& change) {
     if (auto fields = checkFields(*change.after); !fields)
         return fields;
-    return std::visit(
-        [&](const auto& row) -> Result<void> {
-            if (auto same = checkSameRow(change, row); !same)
-                return same;
-            return checkOne(after, row);
-        },
-        *change.after);
+    if (auto same = checkSameRow(change); !same)
+        return same;
+    return visitRow(*change.after, [&](const auto& row) { return checkOne(after, row); });
 }
 
 } // namespace
@@ -293,7 +286,7 @@ Result<void> checkRows(const Book& book, const Edit& edit) {
         return open;
     const Book after = bookAfter(book, edit);
     for (const Change& change : edit.changes) {
-        const Variant* variant = std::get_if<Variant>(&change.row());
+        const Variant* variant = change.row().as<Variant>();
         Result<void> checked;
         if (change.after)
             checked = checkPut(after, change);

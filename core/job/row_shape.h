@@ -3,6 +3,7 @@
 
 #include "basics/fields.h"
 #include "job/stored_form.h"
+#include "job/value_fault.h"
 
 #include <cstddef>
 #include <cstdint>
@@ -37,6 +38,8 @@ struct ValueShape {
     void* (*append)(void* list) = nullptr; ///< a new element at the end
     /// row
     const RowShape& (*row)() = nullptr;
+    /// Why a value cannot be kept; empty when it can. Nullptr: it always can, or its parts say.
+    const char* (*fault)(const void* value) = nullptr;
 };
 
 /// One field of a row.
@@ -123,11 +126,21 @@ consteval ValueShape makeListShape() {
 }
 
 template <class T>
+consteval ValueShape makePlainShape() {
+    ValueShape shape;
+    if constexpr (StoredWhole<T>)
+        shape = makeWholeShape<T>();
+    else
+        shape = makeTextShape<T>();
+    if constexpr (requires(const T& value) { faultOf(value); })
+        shape.fault = [](const void* value) { return faultOf(*static_cast<const T*>(value)); };
+    return shape;
+}
+
+template <class T>
 consteval ValueShape makeValueShape() {
-    if constexpr (StoredWhole<T>) {
-        return makeWholeShape<T>();
-    } else if constexpr (StoredText<T>) {
-        return makeTextShape<T>();
+    if constexpr (StoredWhole<T> || StoredText<T>) {
+        return makePlainShape<T>();
     } else if constexpr (isList<T>) {
         return makeListShape<T>();
     } else {

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "job/row_title.h"
 
-#include "job/any_row.h"
-
 namespace miterbook {
 
 namespace {
@@ -26,10 +24,10 @@ std::string nameOf(const Row& row) {
 } // namespace
 
 std::string titleOf(const AnyRow& row) {
-    const std::string noun(nounOf(row));
-    const std::string name = std::visit([](const auto& r) { return nameOf(r); }, row);
+    const std::string noun(row.noun());
+    const std::string name = visitRow(row, [](const auto& each) { return nameOf(each); });
     if (name.empty())
-        return noun + " " + std::to_string(idOf(row));
+        return noun + " " + std::to_string(row.id());
     return noun + " \"" + name + "\"";
 }
 

@@ -39,8 +39,8 @@ PriceBook changedPrices(const PriceBook& today, const Scenario& scenario) {
         [&](CrewMember& member) { member.wage = share(member.wage, scenario.wages); });
     changeAll(prices.of<Stick>(),
         [&](Stick& stick) { stick.price = share(stick.price, scenario.material); });
-    changeAll(prices.of<Part>(),
-        [&](Part& part) { part.price = share(part.price, scenario.material); });
+    changeAll(
+        prices.of<Part>(), [&](Part& part) { part.price = share(part.price, scenario.material); });
     changeAll(prices.of<Consumable>(),
         [&](Consumable& each) { each.price = share(each.price, scenario.material); });
     changeRates(prices, scenario);
@@ -144,8 +144,8 @@ JobFigures figuresIf(const Book& book, Id<Plan> plan, const Selection& selection
 
 BidOutcome outcomeOf(std::string name, const Estimate& estimate, const RiskBelief& belief) {
     const WorkTotal& total = estimate.total;
-    BidOutcome outcome{std::move(name), total.price, total.cost(), total.profit, total.hours,
-        estimate.margin};
+    BidOutcome outcome{
+        std::move(name), total.price, total.cost(), total.profit, total.hours, estimate.margin};
     const RiskOutlook outlook(estimate, belief);
     if (outlook.any()) {
         outcome.chanceOfProfit = outlook.chanceOfProfit();

@@ -16,9 +16,9 @@ Scenario scenarioFrom(const BidSetup& setup, std::string name);
 /// The scenarios of a job, in the order they were made.
 std::vector<Scenario> scenariosOf(const Book& book, Id<Plan> plan);
 
-/// The figures of a job as they would be. `today` are its figures as they are: where a profile's need
-/// stays the same, its sticks are cut as there at the scenario's prices; other profiles are planned
-/// thoroughly, remembered in `memory`.
+/// The figures of a job as they would be. `today` are its figures as they are: where a profile's
+/// need stays the same, its sticks are cut as there at the scenario's prices; other profiles are
+/// planned thoroughly, remembered in `memory`.
 JobFigures figuresIf(const Book& book, Id<Plan> plan, const Selection& selection,
     const Scenario& scenario, const JobFigures& today, StickMemory& memory);
 

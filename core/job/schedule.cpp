@@ -18,7 +18,8 @@ std::pair<Date, Date> inCommon(const HouseDate& a, const HouseDate& b) {
 std::string placeOf(const Book& book, Id<HouseDate> id) {
     const HouseDate* date = book.jobs.of<HouseDate>().find(id);
     const House* house = date ? book.house(date->house) : nullptr;
-    return house ? house->name + " (" + std::string(word(date->kind)) + ')' : std::string("a house");
+    return house ? house->name + " (" + std::string(word(date->kind)) + ')'
+                 : std::string("a house");
 }
 
 std::string nameOf(const Book& book, Id<CrewMember> id) {

@@ -113,14 +113,17 @@ Estimate asSent(Estimate estimate, const SentBid& bid) {
     return estimate;
 }
 
-Result<Edit> answerBid(const Book& book, IdSource& ids, SentBid answered, const Estimate& estimate) {
+Result<Edit> answerBid(
+    const Book& book, IdSource& ids, SentBid answered, const Estimate& estimate) {
     if (standingOf(book, answered) == BidStanding::superseded) {
-        return Error{Fault::conflict, "Bid " + bidName(answered)
+        return Error{Fault::conflict,
+            "Bid " + bidName(answered)
                 + " is superseded: the answer belongs to its last revision."};
     }
     if (answered.answer == BidAnswer::open)
         answered.answered = noDate;
-    EditBuilder edit(book, "Bid " + bidName(answered) + " on " + jobName(book, answered.job) + ": "
+    EditBuilder edit(book,
+        "Bid " + bidName(answered) + " on " + jobName(book, answered.job) + ": "
             + std::string(word(answered.answer)));
     const House* house = houseOf(book, answered.job);
     if (answered.answer == BidAnswer::accepted && house && house->stage == HouseStage::bidding) {
@@ -166,8 +169,8 @@ Result<Edit> copyBidSettings(const Book& book, IdSource& ids, Id<Plan> from, Id<
         return badInput("Choose another plan or house to copy the settings to.");
     if (!book.plan(from) || !book.plan(to))
         return Error{Fault::notFound, "That plan is not in the book any more."};
-    EditBuilder edit(book,
-        "Copy the bid settings of " + jobName(book, from) + " to " + jobName(book, to));
+    EditBuilder edit(
+        book, "Copy the bid settings of " + jobName(book, from) + " to " + jobName(book, to));
     const BidSetup* held = book.bidSetup(from);
     const BidSetup* there = book.bidSetup(to);
     BidSetup setup = held ? *held : setupFrom(book.prices.terms(), to);

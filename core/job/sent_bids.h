@@ -31,12 +31,13 @@ struct BidNumber {
     bool operator==(const BidNumber&) const = default;
 };
 
-/// A bid on the same plan, elevation and options is the next revision of the one sent before; else it
-/// has the next number of the book.
+/// A bid on the same plan, elevation and options is the next revision of the one sent before; else
+/// it has the next number of the book.
 BidNumber nextBidNumber(const Book& book, Id<Plan> job, const Selection& selection);
 
 /// An estimate with the prices that were sent: cost and hours stay as they are reckoned today, and
-/// profit is what the sent price leaves. Works that the estimate no longer has come with their price.
+/// profit is what the sent price leaves. Works that the estimate no longer has come with their
+/// price.
 Estimate asSent(Estimate estimate, const SentBid& bid);
 
 /// The builder's answer. A house that is being bid is won with an accepted bid, at the prices that
@@ -61,8 +62,8 @@ struct BuilderBids {
 /// By builder, in the order of ids.
 std::vector<BuilderBids> bidsByBuilder(const Book& book);
 
-/// Puts one job's settings for bidding on another; prices and plans stay each job's own. Errors: both
-/// are the same, or `from` goes by the shop's terms and so does `to`.
+/// Puts one job's settings for bidding on another; prices and plans stay each job's own. Errors:
+/// both are the same, or `from` goes by the shop's terms and so does `to`.
 Result<Edit> copyBidSettings(const Book& book, IdSource& ids, Id<Plan> from, Id<Plan> to);
 
 /// What was sent stays: an edit adds a sent bid together with its frozen paper, with the number and

@@ -16,13 +16,13 @@ SentBid asItWasSent(SentBid bid) {
 }
 
 Error stays(const SentBid& bid) {
-    return {Fault::conflict, "Bid " + bidName(bid)
-            + " has been sent and stays as it is: send a revision."};
+    return {Fault::conflict,
+        "Bid " + bidName(bid) + " has been sent and stays as it is: send a revision."};
 }
 
 bool hasPaper(const Edit& edit, const SentBid& bid) {
     return std::ranges::any_of(edit.changes, [&](const Change& change) {
-        const auto* paper = change.after ? std::get_if<IssuedPaper>(&*change.after) : nullptr;
+        const auto* paper = rowIn<IssuedPaper>(change.after);
         return paper && paper->id == bid.paper && paper->kind == IssuedKind::bid
             && paper->number == bid.number && paper->revision == bid.revision
             && paper->plan == bid.job && paper->amount == bid.amount && paper->date == bid.date;
@@ -35,8 +35,8 @@ Result<void> checkNew(const Book& book, const Edit& edit, const SentBid& bid) {
         SentBid wanted = bid;
         wanted.number = next.number;
         wanted.revision = next.revision;
-        return Error{Fault::conflict, "The next bid on this is number " + bidName(wanted)
-                + ", not " + bidName(bid) + "."};
+        return Error{Fault::conflict,
+            "The next bid on this is number " + bidName(wanted) + ", not " + bidName(bid) + "."};
     }
     if (!hasPaper(edit, bid))
         return badInput("A bid is sent together with its paper.");
@@ -47,8 +47,8 @@ Result<void> checkNew(const Book& book, const Edit& edit, const SentBid& bid) {
 
 Result<void> checkSentBids(const Book& book, const Edit& edit) {
     for (const Change& change : edit.changes) {
-        const auto* before = change.before ? std::get_if<SentBid>(&*change.before) : nullptr;
-        const auto* after = change.after ? std::get_if<SentBid>(&*change.after) : nullptr;
+        const auto* before = rowIn<SentBid>(change.before);
+        const auto* after = rowIn<SentBid>(change.after);
         if (before && (!after || asItWasSent(*before) != asItWasSent(*after)))
             return stays(*before);
         if (!before && after) {

@@ -2,7 +2,6 @@
 #include "job/sheet_moves.h"
 
 #include "basics/length_text.h"
-#include "job/any_row.h"
 #include "job/row_title.h"
 
 #include <algorithm>
@@ -39,17 +38,6 @@ std::vector<NamedPrice> pricesOf(const std::vector<PlanPrices>& sheet) {
     return prices;
 }
 
-/// The builder's own plan that a row hangs on; none for a row of the shop's prices.
-template <class Row>
-Id<Plan> planOf(const Row& row) {
-    if constexpr (std::is_same_v<Row, Plan>)
-        return row.id;
-    else if constexpr (requires(Row other) { other.plan = Id<Plan>(); })
-        return row.plan;
-    else
-        return {};
-}
-
 std::string stickTitle(const Book& book, Id<Stick> id, const Stick* given) {
     const Stick* stick = given ? given : book.prices.of<Stick>().find(id);
     if (!stick)
@@ -67,9 +55,9 @@ std::string reasonOf(const Book& book, Id<PlanSet> set, const Row& row) {
     } else if constexpr (std::is_same_v<Row, Builder> || std::is_same_v<Row, HeaderName>) {
         return {};
     } else if constexpr (PriceTables::holds<Row>) {
-        return onlyOne<Row> ? std::string(Describe<Row>::noun) : titleOf(row);
-    } else if constexpr (PlanRows::holds<Row> || std::is_same_v<Row, Plan>
-        || std::is_same_v<Row, BidSetup>) {
+        return isSettings<Row> ? std::string(Describe<Row>::noun) : titleOf(row);
+    } else if constexpr (PlanRows::holds<
+                             Row> || std::is_same_v<Row, Plan> || std::is_same_v<Row, BidSetup>) {
         const Plan* plan = book.plan(planOf(row));
         return plan && plan->set == set && !plan->house ? titleOf(*plan) : std::string();
     } else {
@@ -104,8 +92,8 @@ std::vector<SheetMove> sheetMoves(
 void gatherReasons(const Book& book, Id<PlanSet> set, const std::vector<Change>& changes,
     std::vector<std::string>& said) {
     for (const Change& change : changes) {
-        std::string reason = std::visit(
-            [&](const auto& row) { return reasonOf(book, set, row); }, change.row());
+        std::string reason = visitRow(
+            change.row(), [&](const auto& row) { return reasonOf(book, set, row); });
         if (!reason.empty() && std::ranges::find(said, reason) == said.end())
             said.push_back(std::move(reason));
     }

@@ -26,8 +26,7 @@ using TieRows = Tables<PlanTie>;
 class SheetRows : public PlanRows {
 public:
     template <class Row>
-    static constexpr bool holds = PlanRows::holds<Row> || CutRows::holds<Row>
-        || SoldRows::holds<Row> || BillRows::holds<Row> || TieRows::holds<Row>;
+    static constexpr bool holds = heldByAny<Row, PlanRows, CutRows, SoldRows, BillRows, TieRows>;
 
     // Out of line: copying all these rows is much code in each file.
     SheetRows();

@@ -11,9 +11,9 @@ namespace miterbook {
 
 namespace {
 
-/// Copies the rows of one whole plan under another, giving each a new id and a tie to where it comes
-/// from. Levels go first, then rooms, so that what stands in them finds its new level and room. The
-/// files of sheets are not copied: the house looks at the plan's.
+/// Copies the rows of one whole plan under another, giving each a new id and a tie to where it
+/// comes from. Levels go first, then rooms, so that what stands in them finds its new level and
+/// room. The files of sheets are not copied: the house looks at the plan's.
 class PlanCopy {
 public:
     PlanCopy(EditBuilder& edit, IdSource& ids, Id<Plan> plan)
@@ -39,8 +39,8 @@ public:
 
     template <class Row>
     void tie(std::int64_t own, std::int64_t source, std::int64_t stamp) {
-        m_edit.put(PlanTie{m_ids.next<PlanTie>(), m_plan, std::string(Describe<Row>::table), own,
-            source, stamp});
+        m_edit.put(PlanTie{
+            m_ids.next<PlanTie>(), m_plan, std::string(Describe<Row>::table), own, source, stamp});
     }
 
     /// Rows that no variant changes.
@@ -159,8 +159,8 @@ Result<Edit> startHouse(const Book& book, IdSource& ids, const HouseStart& start
     const std::string name(trimmed(start.name));
     if (auto ok = checkStart(book, start, name); !ok)
         return ok.error();
-    const WholePlan whole
-        = wholePlan(*book.plan(start.plan), book.sheet(start.plan), start.selection);
+    const WholePlan whole = wholePlan(
+        *book.plan(start.plan), book.sheet(start.plan), start.selection);
 
     EditBuilder edit(book, "Start house " + name);
     const Id<House> house = ids.next<House>();

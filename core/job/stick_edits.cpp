@@ -13,8 +13,8 @@ void putStick(EditBuilder& edit, IdSource& ids, Stick typed, Date day) {
     const auto history = held ? priceHistory(prices, held->id) : std::vector<StickPrice>();
     if (!history.empty()) {
         if (typed.price != prices.priceOf(*held)) {
-            StickPrice price{{}, held->id, day, typed.price,
-                UnitPrice::cents(typed.price.cents()), PricePer::stick, {}};
+            StickPrice price{{}, held->id, day, typed.price, UnitPrice::cents(typed.price.cents()),
+                PricePer::stick, {}};
             for (const StickPrice& each : history) {
                 if (each.from == day)
                     price.id = each.id;

@@ -90,8 +90,8 @@ template <>
 struct WholeForm<MinutesPerUnit>
     : WrappedForm<MinutesPerUnit, &MinutesPerUnit::hundredths, &MinutesPerUnit::hundredths> {};
 template <>
-struct WholeForm<Quantity>
-    : WrappedForm<Quantity, &Quantity::thousandths, &Quantity::thousandths> {};
+struct WholeForm<Quantity> : WrappedForm<Quantity, &Quantity::thousandths, &Quantity::thousandths> {
+};
 template <>
 struct WholeForm<Angle> : WrappedForm<Angle, &Angle::hundredths, &Angle::hundredths> {};
 
@@ -109,7 +109,9 @@ struct TextForm<std::string> {
 template <>
 struct TextForm<LongText> {
     static const std::string& write(const LongText& value) { return value.text; }
-    static std::optional<LongText> read(std::string_view text) { return LongText{std::string(text)}; }
+    static std::optional<LongText> read(std::string_view text) {
+        return LongText{std::string(text)};
+    }
 };
 
 template <Worded E>
@@ -145,15 +147,23 @@ struct TextForm<Date> {
 };
 
 template <class T>
-concept StoredWhole = requires(const T& value) { WholeForm<T>::write(value); };
+concept StoredWhole = requires(const T& value) {
+    WholeForm<T>::write(value);
+};
 
 template <class T>
-concept StoredText = requires(const T& value) { TextForm<T>::write(value); };
+concept StoredText = requires(const T& value) {
+    TextForm<T>::write(value);
+};
 
 template <class T>
 inline constexpr bool isId = false;
 template <class T>
 inline constexpr bool isId<Id<T>> = true;
+
+/// A whole number that is no reference.
+template <class T>
+concept StoredNumber = StoredWhole<T> && !isId<T>;
 
 template <class T>
 inline constexpr bool isList = false;

@@ -26,7 +26,8 @@ std::string valueText(const T& value, const Book& book, Id<Plan> plan) {
     if constexpr (std::is_same_v<T, bool>)
         return value ? "yes" : "no";
     else if constexpr (std::is_same_v<T, Length>)
-        return value == Length() ? "none" : formatLengthWithUnit(value, book.prices.shop().lengths());
+        return value == Length() ? "none"
+                                 : formatLengthWithUnit(value, book.prices.shop().lengths());
     else if constexpr (std::is_same_v<T, std::string>)
         return value.empty() ? "none" : value;
     else if constexpr (Worded<T>)
@@ -41,7 +42,10 @@ std::string valueText(const T& value, const Book& book, Id<Plan> plan) {
         return formatQuantity(value);
     else if constexpr (requires { value.toDegrees(); })
         return std::to_string(static_cast<int>(value.toDegrees())) + "°";
-    else if constexpr (requires { value.size(); value.begin(); })
+    else if constexpr (requires {
+                           value.size();
+                           value.begin();
+                       })
         return std::to_string(value.size());
     else
         return jsonText(toJson(value));

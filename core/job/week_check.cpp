@@ -12,8 +12,8 @@ std::vector<const TimeEntry*> entriesIn(const Edit& edit) {
     std::vector<const TimeEntry*> entries;
     for (const Change& change : edit.changes) {
         for (const auto* side : {&change.before, &change.after}) {
-            if (*side && std::holds_alternative<TimeEntry>(**side))
-                entries.push_back(&std::get<TimeEntry>(**side));
+            if (const auto* entry = rowIn<TimeEntry>(*side))
+                entries.push_back(entry);
         }
     }
     return entries;
@@ -21,7 +21,7 @@ std::vector<const TimeEntry*> entriesIn(const Edit& edit) {
 
 bool takesBack(const Edit& edit, Id<WeekApproval> id) {
     return std::ranges::any_of(edit.changes, [&](const Change& change) {
-        const WeekApproval* approval = std::get_if<WeekApproval>(&change.row());
+        const WeekApproval* approval = change.row().as<WeekApproval>();
         return approval && approval->id == id && !change.after;
     });
 }

@@ -12,9 +12,9 @@ namespace miterbook {
 struct BuyLine {
     Id<Profile> profile;
     Length length;
-    int count = 0;        ///< for the plan, without spares
+    int count = 0; ///< for the plan, without spares
     int spare = 0;
-    Money price;          ///< of one stick
+    Money price; ///< of one stick
     Money cost() const { return price * (count + spare); }
 
     bool operator==(const BuyLine&) const = default;
@@ -34,7 +34,7 @@ struct PartLine {
     PartUse use = PartUse::other;
     std::string name;
     int count = 0;
-    Money price;          ///< of one
+    Money price; ///< of one
     bool builderSupplies = false;
     Money cost() const { return builderSupplies ? Money() : price * count; }
 
@@ -57,7 +57,7 @@ struct BuyList {
 
 /// The buy list of a takeoff's stick plans. Practice::spareSticks of the most-bought length of each
 /// profile are added as spares.
-BuyList buyList(const Takeoff& takeoff, const std::vector<StickPlan>& plans,
-    const PriceBook& prices);
+BuyList buyList(
+    const Takeoff& takeoff, const std::vector<StickPlan>& plans, const PriceBook& prices);
 
 } // namespace miterbook

@@ -56,9 +56,10 @@ std::int64_t meanFoot(const OrderSums& sums) {
 PriceBook surcharged(const PriceBook& today, Money perFoot) {
     PriceBook prices = pricesInForce(today);
     const Table<Stick> sticks = prices.of<Stick>();
-    for (auto [id, stick] : sticks) {
-        if (stick.price <= Money())
+    for (const auto& [id, held] : sticks) {
+        if (held.price <= Money())
             continue;
+        Stick stick = held;
         const Wide more = Wide(perFoot.cents()) * stick.length.nm();
         stick.price += Money::cents(roundedQuotient(more, Length::feet(1).nm()));
         prices.of<Stick>().put(stick);
@@ -139,7 +140,8 @@ PriceBook pricesIf(const PriceBook& today, const WhatIf& whatIf) {
         prices.of<Practice>().put(practice);
     }
     const Table<Stick> sticks = prices.of<Stick>();
-    for (auto [id, stick] : sticks) {
+    for (const auto& [id, held] : sticks) {
+        Stick stick = held;
         stick.stocked = stocked(stick, whatIf);
         if (whatIf.offer && stick.profile == whatIf.offer->profile
             && stick.length == whatIf.offer->length)

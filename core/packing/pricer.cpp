@@ -10,7 +10,7 @@ namespace miterbook::packing {
 
 namespace {
 
-constexpr std::int64_t mostCells = 2'000'000;
+constexpr std::int64_t mostGridCells = 2'000'000;
 
 // No stick holds more worth than this: the longest one, filled in order of worth per width.
 double mostWorth(const Instance& instance, const Duals& duals, const Counts& demand) {
@@ -38,7 +38,7 @@ double mostWorth(const Instance& instance, const Duals& duals, const Counts& dem
 
 Pricer::Pricer(const Instance& instance)
     : m_instance(instance)
-    , m_grid(instance, mostCells)
+    , m_grid(instance, mostGridCells)
     , m_fast(std::make_unique<DenseKnapsack<std::int32_t>>(
           m_grid.widths(), m_grid.capacity(instance.longestCapacity()))) {
 }

@@ -13,7 +13,7 @@ namespace miterbook::packing {
 namespace {
 
 constexpr std::int64_t workOfOne = 40'000;
-constexpr std::int64_t mostCells = 2'000'000; // of a knapsack table worth building in a hurry
+constexpr std::int64_t mostQuickCells = 2'000'000; // of a knapsack table worth building in a hurry
 
 } // namespace
 
@@ -27,7 +27,7 @@ Packing quickPacking(const Instance& instance, Budget& budget) {
     LargestFirst largestFirst(instance);
     Packing best = fillGreedily(instance, Remaining(instance), largestFirst);
     using Knapsack = DenseKnapsack<std::int32_t>;
-    if (Knapsack::cells(instance.kinds(), instance.longestCapacity()) > mostCells)
+    if (Knapsack::cells(instance.kinds(), instance.longestCapacity()) > mostQuickCells)
         return best;
     for (const double bonus : {0.05, 0.4}) {
         Budget part = budget.part(workOfOne);

@@ -38,8 +38,8 @@ PaperTable benchTable(const AssemblyPlan& plan, const PriceBook& prices, LengthS
     using enum PaperColumn::Align;
     PaperTable table;
     table.title = "At the bench, in the order in which the saw completes them";
-    table.columns = {{"Set", left, 24}, {"Corners", right, 11},
-        {"Joint", left, 18}, {"Casing", left, 22}, {lengthTitle("Longest", style), right, 14},
+    table.columns = {{"Set", left, 24}, {"Corners", right, 11}, {"Joint", left, 18},
+        {"Casing", left, 22}, {lengthTitle("Longest", style), right, 14},
         {"Off the bench", right, 14}, {"Made", centre, 8}};
     for (const AssemblySet& set : plan.bench) {
         const std::string off = set.state == PieceState::assembled ? "made"

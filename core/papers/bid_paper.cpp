@@ -3,11 +3,11 @@
 
 #include "papers/bid_parts.h"
 
+#include "basics/quote.h"
 #include "papers/cells.h"
 #include "papers/heading.h"
 #include "papers/incomplete.h"
 #include "papers/materials.h"
-#include "basics/quote.h"
 #include "papers/plain_text.h"
 #include "papers/scope_words.h"
 
@@ -29,7 +29,8 @@ void addFacts(Paper& paper, const PaperJob& job, const BidHeading& heading) {
     if (heading.number > 0)
         addFact(paper, "Number", std::to_string(heading.number));
     if (heading.inPlaceOf != noDate) {
-        addFact(paper, "Revision", std::to_string(heading.revision) + ", in place of that of "
+        addFact(paper, "Revision",
+            std::to_string(heading.revision) + ", in place of that of "
                 + formatDate(heading.inPlaceOf, job.book.prices.shop().monthFirst));
     }
     addBuilder(paper, job, true);
@@ -56,8 +57,8 @@ PaperTable priceTable(const JobFigures& figures, const PriceBook& prices, Money&
                 Cell::of(brief ? std::string() : scopeWords(work.work, figures, prices)),
                 moneyCell(work.price, symbol)}});
     }
-    table.rows.push_back({PaperTable::Kind::total,
-        {Cell::of("Total"), Cell::of({}), moneyCell(total, symbol)}});
+    table.rows.push_back(
+        {PaperTable::Kind::total, {Cell::of("Total"), Cell::of({}), moneyCell(total, symbol)}});
     for (PaperTable::Row& row : table.rows) {
         if (brief)
             row.cells.erase(row.cells.begin() + 1);

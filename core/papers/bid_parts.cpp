@@ -45,8 +45,8 @@ PaperTable alternatesTable(const std::vector<Alternate>& alternates, const Price
 }
 
 PaperTable allowancesTable(const BidSetup& setup, const PriceBook& prices) {
-    PaperTable table
-        = twoColumns("Allowances, in the price", "For what is still to be chosen", "Allowed");
+    PaperTable table = twoColumns(
+        "Allowances, in the price", "For what is still to be chosen", "Allowed");
     for (const Allowance& each : setup.allowances) {
         table.rows.push_back({PaperTable::Kind::plain,
             {Cell::of(oneLine(each.what)), moneyCell(each.amount, prices.shop().currency)}});
@@ -56,14 +56,14 @@ PaperTable allowancesTable(const BidSetup& setup, const PriceBook& prices) {
 
 PaperTable unitPricesTable(const PriceBook& prices) {
     PaperTable table = twoColumns("Prices for extras", "One more", "Each");
-    table.columns.insert(
-        table.columns.begin() + 1, {"Unit", PaperColumn::Align::left, 12});
+    table.columns.insert(table.columns.begin() + 1, {"Unit", PaperColumn::Align::left, 12});
     const std::string& symbol = prices.shop().currency;
     for (const auto& [id, piece] : prices.of<PiecePrice>()) {
         if (!piece.quoted)
             continue;
         table.rows.push_back({PaperTable::Kind::plain,
-            {Cell::of(capitalised(word(piece.task))), Cell::of(std::string(word(unitOf(piece.task)))),
+            {Cell::of(capitalised(word(piece.task))),
+                Cell::of(std::string(word(unitOf(piece.task)))),
                 unitPriceCell(piece.price, symbol)}});
     }
     if (prices.terms().hourlyRate > Money()) {

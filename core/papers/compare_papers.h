@@ -10,12 +10,13 @@
 
 namespace miterbook {
 
-/// A line that two papers have, or one of them: what it says there, and by how much its amount moved.
+/// A line that two papers have, or one of them: what it says there, and by how much its amount
+/// moved.
 struct PaperDifference {
     std::string part; ///< the table's or section's title; empty for what stands at the head
     std::string line;
-    std::string before; ///< empty: the line is new
-    std::string after;  ///< empty: the line is gone
+    std::string before;          ///< empty: the line is new
+    std::string after;           ///< empty: the line is gone
     std::optional<Money> change; ///< where the line is an amount; 0: unmoved
     bool total = false;
 

@@ -68,8 +68,7 @@ void addRange(std::vector<std::string>& parts, std::size_t from, std::size_t to,
 }
 
 /// "2 each of W1, W4 (reveals +1/64)".
-std::string groupText(
-    const std::vector<std::string>& names, int count, const std::string& error) {
+std::string groupText(const std::vector<std::string>& names, int count, const std::string& error) {
     std::string text = nameRanges(names);
     if (count > 1)
         text = names.size() > 1 ? std::to_string(count) + " each of " + text

@@ -55,8 +55,8 @@ struct PaperLabels {
     bool operator==(const PaperLabels&) const = default;
 };
 
-/// A floor drawn to scale, or to fit where no usual scale does. Places are inches of the house, x to
-/// the right and y down, from the upper left corner of what is drawn.
+/// A floor drawn to scale, or to fit where no usual scale does. Places are inches of the house, x
+/// to the right and y down, from the upper left corner of what is drawn.
 struct PaperFloor {
     struct Line {
         double x1 = 0;

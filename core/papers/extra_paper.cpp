@@ -30,14 +30,13 @@ PaperTable withItTable(const Book& book, const Extra& extra, const Contract& con
     const Money agreed = valueOf(scheduleOfValues(contract.values, {}));
     PaperTable table;
     table.title = "The contract with it, before tax";
-    table.columns
-        = {{"", PaperColumn::Align::left, 50}, {"Amount", PaperColumn::Align::right, 16}};
+    table.columns = {{"", PaperColumn::Align::left, 50}, {"Amount", PaperColumn::Align::right, 16}};
     table.rows.push_back(moneyRow("Contract", agreed, book));
     if (others != Money())
         table.rows.push_back(moneyRow("Extras agreed before", others, book));
     table.rows.push_back(moneyRow("This extra", extra.price, book));
-    table.rows.push_back(moneyRow(
-        "Contract with it", agreed + others + extra.price, book, PaperTable::Kind::total));
+    table.rows.push_back(
+        moneyRow("Contract with it", agreed + others + extra.price, book, PaperTable::Kind::total));
     return table;
 }
 

@@ -116,10 +116,11 @@ Result<IssuedPaper> issuedPaper(IssuedPaper row, const Paper& paper) {
 }
 
 Result<Paper> paperAsIssued(const IssuedPaper& issued) {
-    const std::string name
-        = "The " + std::string(word(issued.kind)) + ' ' + std::to_string(issued.number);
+    const std::string name = "The " + std::string(word(issued.kind)) + ' '
+        + std::to_string(issued.number);
     if (sha256(issued.paper.text) != issued.sum) {
-        return Error{Fault::storage, name
+        return Error{Fault::storage,
+            name
                 + " is not what was issued: the book file has been damaged or changed by another "
                   "program. Look into the copies of the book."};
     }

@@ -16,13 +16,15 @@ namespace miterbook {
 template <>
 struct Words<PaperColumn::Align> {
     using enum PaperColumn::Align;
-    static constexpr std::array list{Word{left, "left"}, Word{right, "right"}, Word{centre, "centre"}};
+    static constexpr std::array list{
+        Word{left, "left"}, Word{right, "right"}, Word{centre, "centre"}};
 };
 
 template <>
 struct Words<PaperTable::Kind> {
     using enum PaperTable::Kind;
-    static constexpr std::array list{Word{plain, "plain"}, Word{group, "group"}, Word{total, "total"}};
+    static constexpr std::array list{
+        Word{plain, "plain"}, Word{group, "group"}, Word{total, "total"}};
 };
 
 template <>
@@ -35,7 +37,8 @@ struct Words<Paragraph::Style> {
 template <>
 struct Words<Paper::Type> {
     using enum Paper::Type;
-    static constexpr std::array list{Word{office, "office"}, Word{wall, "wall"}, Word{labels, "labels"}};
+    static constexpr std::array list{
+        Word{office, "office"}, Word{wall, "wall"}, Word{labels, "labels"}};
 };
 
 template <>

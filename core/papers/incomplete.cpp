@@ -24,8 +24,9 @@ void addIncomplete(Paper& paper, const PaperJob& job, const JobFigures& figures,
     if (paper.letterhead.front().empty())
         addOnce(sentences, "The shop has no name in the book yet.");
     if (!variantsAreKnown(job))
-        addOnce(sentences, "The elevation and options cannot be named: the builder's plan has not "
-                           "been opened.");
+        addOnce(sentences,
+            "The elevation and options cannot be named: the builder's plan has not "
+            "been opened.");
     for (const std::string& problem : problems)
         addOnce(sentences, problem);
     for (const Remark& remark : figures.takeoff.remarks) {

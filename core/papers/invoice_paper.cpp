@@ -31,8 +31,9 @@ void addInvoiceFacts(Paper& paper, const Book& book, const Invoice& invoice, con
     addHouse(paper, job);
     addFact(paper, "Purchase order", invoice.purchaseOrder);
     if (const Invoice* credited = book.jobs.of<Invoice>().find(invoice.credits)) {
-        addFact(paper, "Takes back", "part or all of invoice " + numberText(book, credited->number)
-                + " of " + formatDate(credited->date, book.prices.shop().monthFirst));
+        addFact(paper, "Takes back",
+            "part or all of invoice " + numberText(book, credited->number) + " of "
+                + formatDate(credited->date, book.prices.shop().monthFirst));
     }
 }
 
@@ -128,9 +129,8 @@ PaperTable dueTable(const Book& book, const Bill& bill, const Billing& before) {
     addDue(table, invoice.deposit < Money() ? "Deposit used up" : "Deposit ahead of the work",
         invoice.deposit, book);
     addDue(table, "Sales tax, " + formatPercent(invoice.taxRate) + " %", invoice.tax, book);
-    table.rows.push_back(
-        moneyRow(invoice.kind == InvoiceKind::credit ? "Credited" : "Due now", bill.total(), book,
-            LineKind::total));
+    table.rows.push_back(moneyRow(invoice.kind == InvoiceKind::credit ? "Credited" : "Due now",
+        bill.total(), book, LineKind::total));
     return table;
 }
 
@@ -170,8 +170,8 @@ Paper invoicePaper(const Book& book, const Bill& bill, const Billing& before) {
     paper.blocks.emplace_back(dueTable(book, bill, before));
     paper.blocks.emplace_back(accountTable(book, bill, before));
     if (!isCredit) {
-        addSection(paper, "Payment", Paragraph::Style::body,
-            typedLines(book.prices.terms().paymentTerms));
+        addSection(
+            paper, "Payment", Paragraph::Style::body, typedLines(book.prices.terms().paymentTerms));
     }
     paper.totals.emplace_back(
         isCredit ? "credited" : "due", moneyCell(bill.total(), book.prices.shop().currency));

@@ -54,8 +54,9 @@ Result<Edit> issueBill(const Book& book, IdSource& ids, const Bill& made) {
         return paper.error();
     bill.invoice.paper = paper->id;
 
-    EditBuilder edit(book, "Issue " + std::string(word(bill.invoice.kind)) + ' '
-            + numberText(book, *number) + " for " + house.name);
+    EditBuilder edit(book,
+        "Issue " + std::string(word(bill.invoice.kind)) + ' ' + numberText(book, *number) + " for "
+            + house.name);
     edit.put(*paper);
     edit.put(bill.invoice);
     for (const InvoiceLine& line : bill.lines)
@@ -78,7 +79,8 @@ Result<Paper> invoiceAsIssued(const Book& book, const Invoice& invoice) {
             continue;
         paper->blocks.insert(paper->blocks.begin(),
             Paragraph{Paragraph::Style::caution,
-                {"VOID since " + formatDate(made.date, book.prices.shop().monthFirst) + ": " + made.reason}});
+                {"VOID since " + formatDate(made.date, book.prices.shop().monthFirst) + ": "
+                    + made.reason}});
     }
     return paper;
 }

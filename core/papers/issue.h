@@ -11,8 +11,8 @@ namespace miterbook {
 /// credit note. The house's plan must be open. Errors: one sentence.
 Result<Edit> issueBill(const Book& book, IdSource& ids, const Bill& bill);
 
-/// The paper of an invoice as it was issued; over a voided one stands since when, and why. The house's
-/// plan must be open. Errors: what paperAsIssued says; the paper is not in the book.
+/// The paper of an invoice as it was issued; over a voided one stands since when, and why. The
+/// house's plan must be open. Errors: what paperAsIssued says; the paper is not in the book.
 Result<Paper> invoiceAsIssued(const Book& book, const Invoice& invoice);
 
 } // namespace miterbook

@@ -12,14 +12,14 @@ namespace miterbook {
 /// What a paper is for.
 struct PaperJob {
     const Book& book;
-    Id<Plan> plan;         ///< a builder's plan, or a house's own copy
-    Id<House> house;       ///< none when the paper is for a plan
-    Id<Level> level;       ///< none: all levels; only papers that go by level heed it
+    Id<Plan> plan;   ///< a builder's plan, or a house's own copy
+    Id<House> house; ///< none when the paper is for a plan
+    Id<Level> level; ///< none: all levels; only papers that go by level heed it
     Date date;
     Selection selection = {}; ///< of a plan's elevations and options; a house knows its own
     // For what is reckoned anew and takes long; both may be empty.
-    std::function<bool()> stop = {};                     ///< whether to end early: the paper is no good then
-    std::function<void(int done, int all)> step = {};    ///< is told how far it is
+    std::function<bool()> stop = {}; ///< whether to end early: the paper is no good then
+    std::function<void(int done, int all)> step = {}; ///< is told how far it is
 };
 
 // `figures` are those of `plan` with the same selection. To name a house's elevation and options
@@ -33,8 +33,8 @@ Paper takeoffPaper(const PaperJob& job, const JobFigures& figures);
 /// To the yard: sticks by profile and length, parts; "no substitutions"; no prices of the bid.
 Paper orderPaper(const PaperJob& job, const JobFigures& figures);
 /// To the builder: what every plan of the plan's set comes to under each elevation, and what each
-/// option adds or takes off. Plans of the set that are not opened are left out. It reckons every one
-/// of them anew and heeds neither the figures nor the selection.
+/// option adds or takes off. Plans of the set that are not opened are left out. It reckons every
+/// one of them anew and heeds neither the figures nor the selection.
 Paper priceSheetPaper(const PaperJob& job, const JobFigures& figures);
 
 /// Each level drawn with room names and opening numbers, as they stand on the saw's papers.

@@ -19,8 +19,8 @@ std::string ledgerCsv(const Book& book, Date from, Date to) {
     const BillingSetup& setup = book.billing();
     PaperTable table;
     table.columns = {{"Date"}, {"Document"}, {"Account"}, {"Debit"}, {"Credit"}, {"Memo"}};
-    for (const JournalLine& line : journalLines(
-             allBills(book), allPayments(book), from, to, setup.accounts(), setup.prefix)) {
+    for (const JournalLine& line :
+        journalLines(allBills(book), allPayments(book), from, to, setup.accounts(), setup.prefix)) {
         table.rows.push_back({PaperTable::Kind::plain,
             {Cell::of(isoDate(line.date)), Cell::of(line.document), Cell::of(line.account),
                 amountCell(line.debit), amountCell(line.credit), Cell::of(line.memo)}});

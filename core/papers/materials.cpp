@@ -24,8 +24,8 @@ std::string usedFor(const std::set<PieceOfWork>& works) {
 std::string sizeText(const Profile& profile, LengthStyle style) {
     if (profile.thickness == Length() && profile.width == Length())
         return {};
-    const std::string size
-        = formatLength(profile.thickness, style) + " x " + formatLength(profile.width, style);
+    const std::string size = formatLength(profile.thickness, style) + " x "
+        + formatLength(profile.width, style);
     return style.unit == LengthUnit::millimetres ? size + " mm" : size;
 }
 

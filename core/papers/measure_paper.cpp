@@ -78,8 +78,7 @@ Paper measurePaper(const PaperJob& job, const JobFigures& figures) {
         }
         shown.push_back(&unit);
         measured += unit.isMeasured() ? 1 : 0;
-        std::get<PaperTable>(paper.blocks.back())
-            .rows.push_back(measureRow(unit, style));
+        std::get<PaperTable>(paper.blocks.back()).rows.push_back(measureRow(unit, style));
     }
     if (shown.empty())
         paper.blocks.emplace_back(Paragraph{Paragraph::Style::body, {"No opening to measure."}});

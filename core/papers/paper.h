@@ -24,7 +24,7 @@ struct PaperColumn {
     enum class Align { left, right, centre };
     std::string title;
     Align align = Align::left;
-    int weight = 10;     ///< share of the width, against the other columns'
+    int weight = 10;   ///< share of the width, against the other columns'
     bool once = false; ///< a text like the one above it, with all `once` columns left of it alike,
                        ///< is not printed again until the next page; CSV and JSON always say it
     bool strong = false; ///< in larger type: what is read first
@@ -67,8 +67,7 @@ struct Signatures {
     bool operator==(const Signatures&) const = default;
 };
 
-using Block
-    = std::variant<Paragraph, PaperTable, Signatures, PaperBars, PaperLabels, PaperFloor>;
+using Block = std::variant<Paragraph, PaperTable, Signatures, PaperBars, PaperLabels, PaperFloor>;
 
 /// What a block says as a table; nothing for running text and lines to sign on.
 std::optional<PaperTable> tableIn(const Block& block);
@@ -78,12 +77,12 @@ std::optional<PaperTable> tableIn(const Block& block);
 struct Paper {
     /// wall: large type, read from two paces. labels: sheets of labels, nothing else on them.
     enum class Type { office, wall, labels };
-    std::string name;                 ///< "bid", "takeoff", "order"
-    std::string title;                ///< "Bid"
-    std::vector<std::string> letterhead;                       ///< shop's name first, then lines
-    std::vector<std::pair<std::string, std::string>> facts;    ///< "Builder" -> "Alder Row Homes"
+    std::string name;                                       ///< "bid", "takeoff", "order"
+    std::string title;                                      ///< "Bid"
+    std::vector<std::string> letterhead;                    ///< shop's name first, then lines
+    std::vector<std::pair<std::string, std::string>> facts; ///< "Builder" -> "Alder Row Homes"
     std::vector<Block> blocks;
-    std::vector<std::pair<std::string, Cell>> totals;          ///< "price" -> 12 345.00
+    std::vector<std::pair<std::string, Cell>> totals; ///< "price" -> 12 345.00
     std::string footer;
     Type type = Type::office;
 

@@ -9,13 +9,13 @@ namespace miterbook {
 
 /// One paper that can be made of a job. Batch commands, previews and exports know them from here.
 struct PaperKind {
-    std::string_view name;      ///< "bid": typed, and in JSON
-    std::string_view title;     ///< "Bid": in menus
-    std::string_view forWhom;   ///< who gets it
+    std::string_view name;    ///< "bid": typed, and in JSON
+    std::string_view title;   ///< "Bid": in menus
+    std::string_view forWhom; ///< who gets it
     Paper (*build)(const PaperJob& job, const JobFigures& figures);
-    bool byLevel = false;       ///< can be made for one level only
-    bool ofSet = false;         ///< of every plan of the plan's set: all of them have to be opened
-    bool ofShop = false;        ///< neither of a plan nor of a house; its figures are not looked at
+    bool byLevel = false; ///< can be made for one level only
+    bool ofSet = false;   ///< of every plan of the plan's set: all of them have to be opened
+    bool ofShop = false;  ///< neither of a plan nor of a house; its figures are not looked at
 };
 
 inline constexpr std::array paperKinds{
@@ -32,7 +32,8 @@ inline constexpr std::array paperKinds{
     PaperKind{"time-sheet", "Time sheet", "the crew", timeSheetPaper, false, false, true},
     PaperKind{"pay-sheet", "Pay sheet", "the shop", paySheetPaper, false, false, true},
     PaperKind{"house-review", "House review", "the shop", houseReviewPaper},
-    PaperKind{"plan-comparison", "Houses compared", "the shop", planComparisonPaper, false, false, true},
+    PaperKind{
+        "plan-comparison", "Houses compared", "the shop", planComparisonPaper, false, false, true},
 };
 
 /// The paper of a name; nullptr when there is none.

@@ -215,7 +215,8 @@ private:
         LengthStyle style = m_style;
         if (style.unit == LengthUnit::inches)
             style.unit = LengthUnit::feetInches;
-        const bool rectangle = room.walls.size() == 4 && room.walls[0].length == room.walls[2].length
+        const bool rectangle = room.walls.size() == 4
+            && room.walls[0].length == room.walls[2].length
             && room.walls[1].length == room.walls[3].length;
         if (rectangle)
             return formatLength(room.walls[0].length, style) + " x "

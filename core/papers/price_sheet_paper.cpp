@@ -26,8 +26,7 @@ Cell changeCell(Money change, std::string_view symbol) {
 
 std::string titleOf(const PlanPrices& prices) {
     const std::string name = oneLine(prices.name);
-    return prices.floorArea == 0 ? name
-                                 : name + ", " + std::to_string(prices.floorArea) + " sq ft";
+    return prices.floorArea == 0 ? name : name + ", " + std::to_string(prices.floorArea) + " sq ft";
 }
 
 /// A column for the plan as drawn and each elevation; a row for the price and each option.

@@ -104,8 +104,8 @@ private:
         if (level && !m_job.level)
             table.title += ", " + oneLine(level->name);
         table.columns = {{"No.", right, 7}, {lengthTitle("Set to", m_style), right, 18},
-            {"Second stop", right, 14}, {"Pieces", right, 9}, {"Ends", left, 40},
-            {"For", left, 29}, {"Sticks", left, 19}, {"Cut", centre, 7}};
+            {"Second stop", right, 14}, {"Pieces", right, 9}, {"Ends", left, 40}, {"For", left, 29},
+            {"Sticks", left, 19}, {"Cut", centre, 7}};
         for (const std::size_t number : {0U, 1U, 2U, 3U})
             table.columns[number].strong = true;
         for (const std::size_t text : {5U, 6U})

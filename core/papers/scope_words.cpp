@@ -62,8 +62,8 @@ private:
     /// A window cased on both faces is labour twice, but it is one window.
     void add(const TaskCount& task) {
         Amount& amount = m_amounts[task.task];
-        const bool isWindowKind
-            = std::ranges::find(windowPhrases, task.task, &Phrase::task) != windowPhrases.end();
+        const bool isWindowKind = std::ranges::find(windowPhrases, task.task, &Phrase::task)
+            != windowPhrases.end();
         const Opening* opening = isWindowKind ? openingOf(task.source) : nullptr;
         amount.quantity += opening ? Quantity::count(opening->count) : task.quantity;
         addName(amount.names, task.source.name);
@@ -145,8 +145,8 @@ private:
         if (found.empty())
             return {};
         const bool allCased = !m_amounts.contains(Task::drywallReturnStool);
-        const std::string head
-            = counted(sum(found), "window", "windows") + (allCased ? " cased" : " trimmed");
+        const std::string head = counted(sum(found), "window", "windows")
+            + (allCased ? " cased" : " trimmed");
         return found.size() == 1 ? head + ", " + std::string(found.front().alone)
                                  : head + split(found);
     }

@@ -77,16 +77,19 @@ Result<Edit> sendBid(const PaperJob& job, const JobFigures& figures,
     row.revision = bid.revision;
     row.date = bid.date;
     row.amount = bid.amount;
-    const auto paper
-        = issuedPaper(std::move(row), bidPaper(job, figures, headingOf(job.book, bid), alternates));
+    const auto paper = issuedPaper(
+        std::move(row), bidPaper(job, figures, headingOf(job.book, bid), alternates));
     if (!paper)
         return paper.error();
     bid.id = ids.next<SentBid>();
     bid.paper = paper->id;
     const House* house = job.book.house(job.house);
     const Plan* plan = job.book.plan(job.plan);
-    EditBuilder edit(job.book, "Send bid " + bidName(bid) + " on "
-            + (house ? house->name : plan ? plan->name : std::string("a plan")));
+    EditBuilder edit(job.book,
+        "Send bid " + bidName(bid) + " on "
+            + (house       ? house->name
+                    : plan ? plan->name
+                           : std::string("a plan")));
     edit.put(*paper);
     edit.put(std::move(bid));
     return edit.take();

@@ -60,8 +60,7 @@ void addOpeningCounts(Paper& paper, const WholePlan& plan, Id<Level> level) {
 }
 
 /// Running feet by what profiles are run as: "casing LF", "base LF".
-void addRunningFeet(
-    Paper& paper, const std::vector<PlaceTotals>& places, const PriceBook& prices) {
+void addRunningFeet(Paper& paper, const std::vector<PlaceTotals>& places, const PriceBook& prices) {
     std::map<ProfileUse, Quantity> feet;
     for (const TakeoffRow& row : summedRows(places)) {
         const auto* id = std::get_if<Id<Profile>>(&row.item);

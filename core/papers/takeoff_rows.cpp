@@ -50,8 +50,8 @@ bool inOrder(const TakeoffRow& a, const TakeoffRow& b) {
 std::vector<TakeoffRow> takeoffRows(const Totals& totals) {
     std::vector<TakeoffRow> rows;
     for (const ProfileTotal& total : totals.profiles) {
-        const ShareSum sum
-            = sumOf(total, [](const auto& share) { return Quantity::runningFeet(share.running); });
+        const ShareSum sum = sumOf(
+            total, [](const auto& share) { return Quantity::runningFeet(share.running); });
         rows.push_back(sum.row(total.work, total.profile, total.pieces));
     }
     for (const TaskTotal& total : totals.tasks) {
@@ -59,8 +59,8 @@ std::vector<TakeoffRow> takeoffRows(const Totals& totals) {
         rows.push_back(sum.row(total.work, total.task, 0));
     }
     for (const PartTotal& total : totals.parts) {
-        const ShareSum sum
-            = sumOf(total, [](const auto& share) { return Quantity::count(share.count); });
+        const ShareSum sum = sumOf(
+            total, [](const auto& share) { return Quantity::count(share.count); });
         rows.push_back(sum.row(total.work, total.use, 0));
     }
     std::ranges::stable_sort(rows, inOrder);

@@ -15,9 +15,9 @@ struct TakeoffRow {
 
     PieceOfWork work = PieceOfWork::doors;
     Item item;
-    Quantity amount;   ///< running feet of a profile, the task's unit, or how many parts
-    int pieces = 0;    ///< of a profile
-    std::string from;  ///< "W1 17.2, W2 17.2": the rows of the plan it comes from
+    Quantity amount;  ///< running feet of a profile, the task's unit, or how many parts
+    int pieces = 0;   ///< of a profile
+    std::string from; ///< "W1 17.2, W2 17.2": the rows of the plan it comes from
 };
 
 /// The numbers of one place, by piece of work, then profiles, tasks and parts. Running feet are

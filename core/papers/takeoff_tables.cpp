@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "papers/takeoff_tables.h"
 
-#include "papers/cells.h"
 #include "basics/quote.h"
+#include "papers/cells.h"
 #include "papers/plain_text.h"
 #include "papers/takeoff_rows.h"
 
@@ -54,8 +54,8 @@ std::string endsText(const Piece& piece) {
 }
 
 template <class Share>
-void findShares(const std::vector<Share>& shares, std::size_t place,
-    std::map<Origins, std::size_t>& places) {
+void findShares(
+    const std::vector<Share>& shares, std::size_t place, std::map<Origins, std::size_t>& places) {
     for (const Share& share : shares)
         places.emplace(share.source.row, place);
 }
@@ -158,8 +158,7 @@ PaperTable TakeoffTables::pieces(const LevelPlaces& level) const {
                 continue;
             addRow(table,
                 {Cell::of(roomName(level.places[i])), Cell::of(oneLine(piece.source.name)),
-                    Cell::of(piece.part),
-                    Cell::of(std::string(prices.profileName(piece.profile))),
+                    Cell::of(piece.part), Cell::of(std::string(prices.profileName(piece.profile))),
                     countCell(piece.count), lengthCell(piece.shortPoint, style),
                     lengthCell(piece.longPoint, style), Cell::of(endsText(piece))});
         }

@@ -64,7 +64,7 @@ std::string padded(const std::string& text, std::size_t width, PaperColumn::Alig
         return text;
     const std::size_t before = align == PaperColumn::Align::right ? width - size
         : align == PaperColumn::Align::centre                     ? (width - size) / 2
-                                                             : 0;
+                                                                  : 0;
     return std::string(before, ' ') + text + std::string(width - size - before, ' ');
 }
 

@@ -30,8 +30,8 @@ Result<double> believed(double scale, std::string_view text) {
 std::optional<double> plainNumber(std::string_view text) {
     text = trimmed(text);
     double value = 0;
-    const auto [end, failure]
-        = std::from_chars(text.data(), text.data() + text.size(), value, std::chars_format::fixed);
+    const auto [end, failure] = std::from_chars(
+        text.data(), text.data() + text.size(), value, std::chars_format::fixed);
     if (failure != std::errc() || end != text.data() + text.size() || !(value > 0))
         return std::nullopt;
     return value;

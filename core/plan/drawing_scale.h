@@ -12,8 +12,8 @@ namespace miterbook {
 /// `1/8 = 1'-0"`, `1/4` (of an inch to the foot), `1:50`. Errors: a sentence quoting the text.
 Result<double> parseDrawingScale(std::string_view text);
 
-/// The sheet made so much larger or smaller that two points of the plan lie `known` apart on it; the
-/// first stays where it is. Errors: two points in one place, or a scale that is no drawing's.
+/// The sheet made so much larger or smaller that two points of the plan lie `known` apart on it;
+/// the first stays where it is. Errors: two points in one place, or a scale that is no drawing's.
 Result<Underlay> scaledTo(Underlay underlay, PlanPoint a, PlanPoint b, Length known);
 
 /// The sheet turned about a point of the plan, degrees clockwise.

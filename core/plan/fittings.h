@@ -31,13 +31,13 @@ struct Closet {
     Id<Room> room;
     std::string name;
     ClosetKind kind = ClosetKind::shelfAndRod;
-    Length width;              ///< of each shelf
+    Length width; ///< of each shelf
     Length depth = Length::inches(12);
-    int shelves = 1;           ///< for kind shelves; one each for a rod otherwise
+    int shelves = 1; ///< for kind shelves; one each for a rod otherwise
     int count = 1;
-    Id<Profile> shelf;         ///< sheet or board stock by length; none: not counted in sticks
+    Id<Profile> shelf; ///< sheet or board stock by length; none: not counted in sticks
     Id<Profile> rod;
-    Id<Profile> cleat;         ///< along the back and both ends
+    Id<Profile> cleat; ///< along the back and both ends
     std::string note;
 
     bool operator==(const Closet&) const = default;
@@ -48,24 +48,15 @@ struct Describe<Closet> {
     static constexpr std::string_view table = "closet";
     static constexpr std::string_view noun = "closet";
     static constexpr void allFields(auto&& take) {
-        take(field("id", &Closet::id),
-        field("plan", &Closet::plan),
-        field("variant", &Closet::variant),
-        field("replaces", &Closet::replaces),
-        field("removed", &Closet::removed),
-        field("position", &Closet::position),
-        field("level", &Closet::level),
-        field("room", &Closet::room),
-        field("name", &Closet::name),
-        field("kind", &Closet::kind),
-        field("width", &Closet::width),
-        field("depth", &Closet::depth),
-        field("shelves", &Closet::shelves),
-        field("count", &Closet::count),
-        field("shelf", &Closet::shelf),
-        field("rod", &Closet::rod),
-        field("cleat", &Closet::cleat),
-        field("note", &Closet::note));
+        take(field("id", &Closet::id), field("plan", &Closet::plan),
+            field("variant", &Closet::variant), field("replaces", &Closet::replaces),
+            field("removed", &Closet::removed), field("position", &Closet::position),
+            field("level", &Closet::level), field("room", &Closet::room),
+            field("name", &Closet::name), field("kind", &Closet::kind),
+            field("width", &Closet::width), field("depth", &Closet::depth),
+            field("shelves", &Closet::shelves), field("count", &Closet::count),
+            field("shelf", &Closet::shelf), field("rod", &Closet::rod),
+            field("cleat", &Closet::cleat), field("note", &Closet::note));
     }
 };
 
@@ -92,17 +83,17 @@ struct Stair {
     Id<Room> room;
     std::string name;
     int risers = 14;
-    int closedSkirts = 2;      ///< skirts against a wall
-    int openSkirts = 0;        ///< open, mitered skirts
+    int closedSkirts = 2;         ///< skirts against a wall
+    int openSkirts = 0;           ///< open, mitered skirts
     bool treadsAndRisers = false; ///< finish treads and risers are set by the shop
-    Length skirtLength;        ///< of one skirt board
+    Length skirtLength;           ///< of one skirt board
     Id<Profile> skirt;
     RailStyle rail = RailStyle::none;
     Length railLength;
     Id<Profile> handrail;
     int newels = 0;
-    int balusters = 0;         ///< counted; 0 with a clear run: computed from the largest gap
-    Length balusterRun;        ///< clear run between newels
+    int balusters = 0;  ///< counted; 0 with a clear run: computed from the largest gap
+    Length balusterRun; ///< clear run between newels
     Length balusterWidth = Length::sixteenths(20);
     std::string note;
 
@@ -114,29 +105,18 @@ struct Describe<Stair> {
     static constexpr std::string_view table = "stair";
     static constexpr std::string_view noun = "stair";
     static constexpr void allFields(auto&& take) {
-        take(field("id", &Stair::id),
-        field("plan", &Stair::plan),
-        field("variant", &Stair::variant),
-        field("replaces", &Stair::replaces),
-        field("removed", &Stair::removed),
-        field("position", &Stair::position),
-        field("level", &Stair::level),
-        field("room", &Stair::room),
-        field("name", &Stair::name),
-        field("risers", &Stair::risers),
-        field("closed_skirts", &Stair::closedSkirts),
-        field("open_skirts", &Stair::openSkirts),
-        field("treads_and_risers", &Stair::treadsAndRisers),
-        field("skirt_length", &Stair::skirtLength),
-        field("skirt", &Stair::skirt),
-        field("rail", &Stair::rail),
-        field("rail_length", &Stair::railLength),
-        field("handrail", &Stair::handrail),
-        field("newels", &Stair::newels),
-        field("balusters", &Stair::balusters),
-        field("baluster_run", &Stair::balusterRun),
-        field("baluster_width", &Stair::balusterWidth),
-        field("note", &Stair::note));
+        take(field("id", &Stair::id), field("plan", &Stair::plan),
+            field("variant", &Stair::variant), field("replaces", &Stair::replaces),
+            field("removed", &Stair::removed), field("position", &Stair::position),
+            field("level", &Stair::level), field("room", &Stair::room), field("name", &Stair::name),
+            field("risers", &Stair::risers), field("closed_skirts", &Stair::closedSkirts),
+            field("open_skirts", &Stair::openSkirts),
+            field("treads_and_risers", &Stair::treadsAndRisers),
+            field("skirt_length", &Stair::skirtLength), field("skirt", &Stair::skirt),
+            field("rail", &Stair::rail), field("rail_length", &Stair::railLength),
+            field("handrail", &Stair::handrail), field("newels", &Stair::newels),
+            field("balusters", &Stair::balusters), field("baluster_run", &Stair::balusterRun),
+            field("baluster_width", &Stair::balusterWidth), field("note", &Stair::note));
     }
 };
 
@@ -165,9 +145,9 @@ struct WallTreatment {
     TreatmentKind kind = TreatmentKind::shiplap;
     Length width;
     Length height;
-    Id<Profile> board;         ///< none: material is not counted
-    Length spacing;            ///< board faces (shiplap) or batten centres; positive
-    Id<Profile> cap;           ///< along the top; none: no cap
+    Id<Profile> board; ///< none: material is not counted
+    Length spacing;    ///< board faces (shiplap) or batten centres; positive
+    Id<Profile> cap;   ///< along the top; none: no cap
     std::string note;
 
     bool operator==(const WallTreatment&) const = default;
@@ -178,22 +158,14 @@ struct Describe<WallTreatment> {
     static constexpr std::string_view table = "wall_treatment";
     static constexpr std::string_view noun = "wall treatment";
     static constexpr void allFields(auto&& take) {
-        take(field("id", &WallTreatment::id),
-        field("plan", &WallTreatment::plan),
-        field("variant", &WallTreatment::variant),
-        field("replaces", &WallTreatment::replaces),
-        field("removed", &WallTreatment::removed),
-        field("position", &WallTreatment::position),
-        field("level", &WallTreatment::level),
-        field("room", &WallTreatment::room),
-        field("name", &WallTreatment::name),
-        field("kind", &WallTreatment::kind),
-        field("width", &WallTreatment::width),
-        field("height", &WallTreatment::height),
-        field("board", &WallTreatment::board),
-        field("spacing", &WallTreatment::spacing),
-        field("cap", &WallTreatment::cap),
-        field("note", &WallTreatment::note));
+        take(field("id", &WallTreatment::id), field("plan", &WallTreatment::plan),
+            field("variant", &WallTreatment::variant), field("replaces", &WallTreatment::replaces),
+            field("removed", &WallTreatment::removed), field("position", &WallTreatment::position),
+            field("level", &WallTreatment::level), field("room", &WallTreatment::room),
+            field("name", &WallTreatment::name), field("kind", &WallTreatment::kind),
+            field("width", &WallTreatment::width), field("height", &WallTreatment::height),
+            field("board", &WallTreatment::board), field("spacing", &WallTreatment::spacing),
+            field("cap", &WallTreatment::cap), field("note", &WallTreatment::note));
     }
 };
 
@@ -220,9 +192,9 @@ struct OtherWork {
     std::string name;
     Task task = Task::other;
     Quantity quantity = Quantity::count(1); ///< in the task's unit
-    Id<Profile> profile;       ///< material by length; none: no stick
-    Length length;             ///< of that material
-    Money material;            ///< bought outright for it, besides the profile
+    Id<Profile> profile;                    ///< material by length; none: no stick
+    Length length;                          ///< of that material
+    Money material;                         ///< bought outright for it, besides the profile
     std::string note;
     MarkKind marked = MarkKind::none;
     std::vector<PlanPoint> marks; ///< on the plan; `quantity` is then what they come to
@@ -235,23 +207,15 @@ struct Describe<OtherWork> {
     static constexpr std::string_view table = "other_work";
     static constexpr std::string_view noun = "other work";
     static constexpr void allFields(auto&& take) {
-        take(field("id", &OtherWork::id),
-        field("plan", &OtherWork::plan),
-        field("variant", &OtherWork::variant),
-        field("replaces", &OtherWork::replaces),
-        field("removed", &OtherWork::removed),
-        field("position", &OtherWork::position),
-        field("level", &OtherWork::level),
-        field("room", &OtherWork::room),
-        field("name", &OtherWork::name),
-        field("task", &OtherWork::task),
-        field("quantity", &OtherWork::quantity),
-        field("profile", &OtherWork::profile),
-        field("length", &OtherWork::length),
-        field("material", &OtherWork::material),
-        field("note", &OtherWork::note),
-        field("marked", &OtherWork::marked),
-        field("marks", &OtherWork::marks));
+        take(field("id", &OtherWork::id), field("plan", &OtherWork::plan),
+            field("variant", &OtherWork::variant), field("replaces", &OtherWork::replaces),
+            field("removed", &OtherWork::removed), field("position", &OtherWork::position),
+            field("level", &OtherWork::level), field("room", &OtherWork::room),
+            field("name", &OtherWork::name), field("task", &OtherWork::task),
+            field("quantity", &OtherWork::quantity), field("profile", &OtherWork::profile),
+            field("length", &OtherWork::length), field("material", &OtherWork::material),
+            field("note", &OtherWork::note), field("marked", &OtherWork::marked),
+            field("marks", &OtherWork::marks));
     }
 };
 

@@ -45,8 +45,8 @@ double turnAt(const Outline& outline, std::size_t corner) {
 Result<void> checkCorners(const Outline& outline, const std::string& name) {
     RowCheck check(name);
     check.must(outline.size() >= 3, "needs at least three corners");
-    check.must(outline.size() <= mostCorners,
-        "has more than " + std::to_string(mostCorners) + " corners");
+    check.must(
+        outline.size() <= mostCorners, "has more than " + std::to_string(mostCorners) + " corners");
     for (const PlanPoint& point : outline) {
         const bool near = std::max({point.x, -point.x, point.y, -point.y}) <= farthestPoint;
         check.must(near, "has a corner over 300 ft from the plan's zero");
@@ -79,8 +79,8 @@ Length distance(PlanPoint a, PlanPoint b) {
     const PlanPoint way = b - a;
     if (way.x == Length() || way.y == Length())
         return std::max({way.x, -way.x, way.y, -way.y});
-    return Length::nanometres(std::llround(std::hypot(
-        static_cast<long double>(way.x.nm()), static_cast<long double>(way.y.nm()))));
+    return Length::nanometres(std::llround(
+        std::hypot(static_cast<long double>(way.x.nm()), static_cast<long double>(way.y.nm()))));
 }
 
 Length pathLength(const std::vector<PlanPoint>& points) {

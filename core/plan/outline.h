@@ -54,8 +54,8 @@ double headingOf(const Outline& outline, std::size_t wall);
 Result<void> setOutline(Room& room, Outline outline);
 
 /// Gives a room walls as typed. A drawn room is drawn anew from its first corner, or keeps its
-/// outline where only base, crown or shoe of walls change. Errors: walls of a drawn room that do not
-/// come round.
+/// outline where only base, crown or shoe of walls change. Errors: walls of a drawn room that do
+/// not come round.
 Result<void> setWalls(Room& room, std::vector<Wall> walls);
 
 } // namespace miterbook

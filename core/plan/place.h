@@ -26,8 +26,8 @@ PlanPoint pointOn(const Outline& outline, std::size_t wall, Length along);
 /// The place in the nearest wall to a point.
 std::optional<WallPlace> nearestWall(const Outline& outline, PlanPoint point);
 
-/// Where an opening in a wall of `own` stands in a wall of `other`: in the wall that faces the other
-/// way across the thickness of the wall between. None where there is no such wall there.
+/// Where an opening in a wall of `own` stands in a wall of `other`: in the wall that faces the
+/// other way across the thickness of the wall between. None where there is no such wall there.
 std::optional<WallPlace> across(const Outline& own, const WallPlace& place, const Outline& other);
 
 /// Where an opening stands in the wall of its own room; none where that is not said or the room is

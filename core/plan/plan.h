@@ -29,8 +29,8 @@ struct Describe<PlanSet> {
     static constexpr std::string_view table = "plan_set";
     static constexpr std::string_view noun = "plan set";
     static constexpr void allFields(auto&& take) {
-        take(field("id", &PlanSet::id),     field("builder", &PlanSet::builder),
-        field("name", &PlanSet::name), field("community", &PlanSet::community));
+        take(field("id", &PlanSet::id), field("builder", &PlanSet::builder),
+            field("name", &PlanSet::name), field("community", &PlanSet::community));
     }
 };
 
@@ -59,19 +59,11 @@ struct Describe<Plan> {
     static constexpr std::string_view table = "plan";
     static constexpr std::string_view noun = "plan";
     static constexpr void allFields(auto&& take) {
-        take(field("id", &Plan::id),
-        field("set", &Plan::set),
-        field("house", &Plan::house),
-        field("name", &Plan::name),
-        field("floor_area", &Plan::floorArea),
-        field("window_casing", &Plan::windowCasing),
-        field("door_casing", &Plan::doorCasing),
-        field("stool", &Plan::stool),
-        field("jamb", &Plan::jamb),
-        field("base", &Plan::base),
-        field("shoe", &Plan::shoe),
-        field("crown", &Plan::crown),
-        field("note", &Plan::note));
+        take(field("id", &Plan::id), field("set", &Plan::set), field("house", &Plan::house),
+            field("name", &Plan::name), field("floor_area", &Plan::floorArea),
+            field("window_casing", &Plan::windowCasing), field("door_casing", &Plan::doorCasing),
+            field("stool", &Plan::stool), field("jamb", &Plan::jamb), field("base", &Plan::base),
+            field("shoe", &Plan::shoe), field("crown", &Plan::crown), field("note", &Plan::note));
     }
 };
 
@@ -102,9 +94,9 @@ struct Describe<Variant> {
     static constexpr std::string_view table = "variant";
     static constexpr std::string_view noun = "elevation or option";
     static constexpr void allFields(auto&& take) {
-        take(field("id", &Variant::id),     field("plan", &Variant::plan),
-        field("kind", &Variant::kind), field("name", &Variant::name),
-        field("note", &Variant::note), field("reversed", &Variant::reversed));
+        take(field("id", &Variant::id), field("plan", &Variant::plan),
+            field("kind", &Variant::kind), field("name", &Variant::name),
+            field("note", &Variant::note), field("reversed", &Variant::reversed));
     }
 };
 
@@ -124,8 +116,8 @@ struct Describe<Swap> {
     static constexpr std::string_view table = "swap";
     static constexpr std::string_view noun = "profile swap";
     static constexpr void allFields(auto&& take) {
-        take(field("id", &Swap::id),     field("plan", &Swap::plan), field("variant", &Swap::variant),
-        field("from", &Swap::from), field("to", &Swap::to));
+        take(field("id", &Swap::id), field("plan", &Swap::plan), field("variant", &Swap::variant),
+            field("from", &Swap::from), field("to", &Swap::to));
     }
 };
 
@@ -149,15 +141,11 @@ struct Describe<Level> {
     static constexpr std::string_view table = "level";
     static constexpr std::string_view noun = "level";
     static constexpr void allFields(auto&& take) {
-        take(field("id", &Level::id),
-        field("plan", &Level::plan),
-        field("variant", &Level::variant),
-        field("replaces", &Level::replaces),
-        field("removed", &Level::removed),
-        field("position", &Level::position),
-        field("name", &Level::name),
-        field("ceiling", &Level::ceiling),
-        field("upper", &Level::upper));
+        take(field("id", &Level::id), field("plan", &Level::plan),
+            field("variant", &Level::variant), field("replaces", &Level::replaces),
+            field("removed", &Level::removed), field("position", &Level::position),
+            field("name", &Level::name), field("ceiling", &Level::ceiling),
+            field("upper", &Level::upper));
     }
 };
 

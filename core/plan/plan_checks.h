@@ -6,8 +6,8 @@
 
 namespace miterbook {
 
-/// Whether a check lets sizes, names and counts be missing: a row that is still being typed may lack
-/// them, but what is there must be sensible.
+/// Whether a check lets sizes, names and counts be missing: a row that is still being typed may
+/// lack them, but what is there must be sensible.
 enum class Missing { refused, allowed };
 
 /// The longest side of an opening that is believed.
@@ -15,8 +15,8 @@ inline constexpr Length longestOpening = Length::feet(40);
 /// How far a polygon's sides may miss meeting: they are typed to the sixteenth and whole degree.
 inline constexpr Length polygonTolerance = Length::sixteenths(4);
 
-/// Each check looks at one row alone. Errors: Fault::badInput and one sentence that names the row and
-/// says what is wrong with it.
+/// Each check looks at one row alone. Errors: Fault::badInput and one sentence that names the row
+/// and says what is wrong with it.
 Result<void> checkLevel(const Level& level, Missing missing = Missing::refused);
 Result<void> checkVariant(const Variant& variant);
 Result<void> checkSwap(const Swap& swap);
@@ -38,8 +38,8 @@ Result<void> checkPolygon(const std::vector<PolygonSide>& sides, const std::stri
 /// other shares its mark, and an empty mark is nobody's.
 Result<void> checkMark(const Opening& opening, const PlanRows& rows);
 
-/// The room's own wall of that number exists, for an opening that says it; openings of no room or of
-/// a room not in `rows` say nothing.
+/// The room's own wall of that number exists, for an opening that says it; openings of no room or
+/// of a room not in `rows` say nothing.
 Result<void> checkOpeningWall(const Opening& opening, const PlanRows& rows);
 
 } // namespace miterbook

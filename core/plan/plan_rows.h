@@ -11,8 +11,8 @@
 namespace miterbook {
 
 /// Everything that hangs on one plan, base rows and the rows of its variants together.
-using PlanRows = Tables<Variant, Swap, Level, Room, Opening, Closet, Stair, WallTreatment, OtherWork,
-    SheetFile, Underlay, Dismissal>;
+using PlanRows = Tables<Variant, Swap, Level, Room, Opening, Closet, Stair, WallTreatment,
+    OtherWork, SheetFile, Underlay, Dismissal>;
 
 /// Rows that a variant can add, change or take away.
 template <class Row>

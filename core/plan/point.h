@@ -14,8 +14,12 @@ struct PlanPoint {
     Length x;
     Length y;
 
-    friend constexpr PlanPoint operator+(PlanPoint a, PlanPoint b) { return {a.x + b.x, a.y + b.y}; }
-    friend constexpr PlanPoint operator-(PlanPoint a, PlanPoint b) { return {a.x - b.x, a.y - b.y}; }
+    friend constexpr PlanPoint operator+(PlanPoint a, PlanPoint b) {
+        return {a.x + b.x, a.y + b.y};
+    }
+    friend constexpr PlanPoint operator-(PlanPoint a, PlanPoint b) {
+        return {a.x - b.x, a.y - b.y};
+    }
     bool operator==(const PlanPoint&) const = default;
 };
 

@@ -24,7 +24,8 @@ void ProfileSwaps::take(
             continue;
         const std::string spoken = std::string(word(variant.kind)) + " " + variant.name;
         if (!swap.to) {
-            remarks.push_back(capitalised(spoken) + " swaps a profile for none; that swap is left out.");
+            remarks.push_back(
+                capitalised(spoken) + " swaps a profile for none; that swap is left out.");
             continue;
         }
         for (const auto& [from, to] : earlier) {

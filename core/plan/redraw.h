@@ -20,14 +20,16 @@ Room mirrored(Room room, Length axis);
 /// mirrored.
 int mirroredWall(int wall, std::size_t count);
 
-/// An opening of a room that is mirrored: the same place in the mirrored wall, hung on the other hand.
+/// An opening of a room that is mirrored: the same place in the mirrored wall, hung on the other
+/// hand.
 Opening mirrored(Opening opening, const Room& before);
 
 /// An opening whose room was drawn anew: it stands where it stood, or as near as its wall lets it.
 /// `before` and `after` are the room; an opening without a place stays without.
 Opening rehung(Opening opening, const Room& before, const Room& after);
 
-/// A place kept far enough from the wall's ends that a width fits; the middle where it does not fit.
+/// A place kept far enough from the wall's ends that a width fits; the middle where it does not
+/// fit.
 Length keptWithin(Length along, Length width, Length wall);
 
 } // namespace miterbook

@@ -31,7 +31,8 @@ void checkBreaks(RowCheck& check, const Room& room) {
         }
         check.length("start of its " + std::string(word(each.kind)), each.from);
         check.length("length of its " + std::string(word(each.kind)), each.length);
-        check.must(each.length > Length(), "has " + std::string(word(each.kind)) + " without a length");
+        check.must(
+            each.length > Length(), "has " + std::string(word(each.kind)) + " without a length");
         check.must(each.from + each.length <= room.walls[wall - 1].length + rounding,
             "has " + std::string(word(each.kind)) + " past the end of wall "
                 + std::to_string(each.wall));

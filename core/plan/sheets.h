@@ -27,7 +27,7 @@ struct Describe<SheetFile> {
     static constexpr std::string_view noun = "builder's sheet";
     static constexpr void allFields(auto&& take) {
         take(field("id", &SheetFile::id), field("plan", &SheetFile::plan),
-        field("name", &SheetFile::name), field("content", &SheetFile::content));
+            field("name", &SheetFile::name), field("content", &SheetFile::content));
     }
 };
 
@@ -39,7 +39,7 @@ struct Underlay {
     Id<Level> level;
     Id<SheetFile> file;
     int page = 1;
-    Length scale;      ///< what one point of a PDF, pixel or drawing unit is in the house
+    Length scale; ///< what one point of a PDF, pixel or drawing unit is in the house
     Length x;
     Length y;
     Angle turn;        ///< clockwise
@@ -54,17 +54,11 @@ struct Describe<Underlay> {
     static constexpr std::string_view table = "underlay";
     static constexpr std::string_view noun = "sheet under a level";
     static constexpr void allFields(auto&& take) {
-        take(field("id", &Underlay::id),
-        field("plan", &Underlay::plan),
-        field("level", &Underlay::level),
-        field("file", &Underlay::file),
-        field("page", &Underlay::page),
-        field("scale", &Underlay::scale),
-        field("x", &Underlay::x),
-        field("y", &Underlay::y),
-        field("turn", &Underlay::turn),
-        field("strength", &Underlay::strength),
-        field("hidden", &Underlay::hidden));
+        take(field("id", &Underlay::id), field("plan", &Underlay::plan),
+            field("level", &Underlay::level), field("file", &Underlay::file),
+            field("page", &Underlay::page), field("scale", &Underlay::scale),
+            field("x", &Underlay::x), field("y", &Underlay::y), field("turn", &Underlay::turn),
+            field("strength", &Underlay::strength), field("hidden", &Underlay::hidden));
     }
 };
 
@@ -84,7 +78,7 @@ struct Describe<Dismissal> {
     static constexpr std::string_view noun = "dismissed reminder";
     static constexpr void allFields(auto&& take) {
         take(field("id", &Dismissal::id), field("plan", &Dismissal::plan),
-        field("sentence", &Dismissal::sentence), field("reason", &Dismissal::reason));
+            field("sentence", &Dismissal::sentence), field("reason", &Dismissal::reason));
     }
 };
 

@@ -27,12 +27,12 @@ struct Snapped {
 };
 
 /// Draws a point to the corners and faces of other rooms, to what stands a wall's thickness before
-/// them, and to right angles with the corners set before; each direction by itself, the nearest line
-/// first. Where no line is near, to the step.
+/// them, and to right angles with the corners set before; each direction by itself, the nearest
+/// line first. Where no line is near, to the step.
 Snapped snapped(PlanPoint point, const SnapTo& to);
 
-/// How far an outline that is moved as a whole is to go besides `by`, so that one of its faces meets
-/// a face of others or stands a wall's thickness before it.
+/// How far an outline that is moved as a whole is to go besides `by`, so that one of its faces
+/// meets a face of others or stands a wall's thickness before it.
 PlanPoint snappedMove(const Outline& outline, PlanPoint by, const SnapTo& to);
 
 } // namespace miterbook

@@ -61,8 +61,7 @@ struct Gathering {
         for (const double each : overruns)
             result.overrun += each / static_cast<double>(overruns.size());
         if (overruns.size() > 1)
-            result.overrunSpread
-                = std::sqrt(squares() / static_cast<double>(overruns.size() - 1));
+            result.overrunSpread = std::sqrt(squares() / static_cast<double>(overruns.size() - 1));
     }
     double squares() const {
         double sum = 0;
@@ -110,8 +109,8 @@ void expectCallbacks(Gatherings& groups) {
         houses += group.result.houses;
     }
     for (auto& [key, group] : groups)
-        group.result.callbacks
-            = gammaPoissonRate(group.callbacks, group.result.houses, days / houses, 1);
+        group.result.callbacks = gammaPoissonRate(
+            group.callbacks, group.result.houses, days / houses, 1);
 }
 
 } // namespace
@@ -139,8 +138,7 @@ std::vector<GroupResult> compareHouses(const std::vector<HouseResult>& houses, C
     std::vector<GroupResult> results;
     for (const auto& [key, group] : groups)
         results.push_back(group.result);
-    std::ranges::stable_sort(
-        results, {}, [](const GroupResult& g) { return -g.profitPerHour(); });
+    std::ranges::stable_sort(results, {}, [](const GroupResult& g) { return -g.profitPerHour(); });
     return results;
 }
 

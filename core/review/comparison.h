@@ -22,18 +22,18 @@ struct Words<CompareBy> {
 
 /// The houses of one plan, builder or year together.
 struct GroupResult {
-    std::int64_t key = 0;        ///< id of the plan or builder, or the year
+    std::int64_t key = 0; ///< id of the plan or builder, or the year
     int houses = 0;
     Hours bid;
     Hours used;
     Money price;
     Money cost;
-    double hoursPerOpening = 0;  ///< doors and windows; 0 without any
-    double hoursPer100Base = 0;  ///< per 100 ft of base; 0 without any
-    double overrun = 0;          ///< mean over houses of used / bid hours - 1
-    double overrunSpread = 0;    ///< standard deviation over its houses; 0 with one
-    ShrunkMean expected;         ///< the overrun to expect of the next house of the kind
-    double callbacks = 0;        ///< days to expect of the next house of the kind
+    double hoursPerOpening = 0; ///< doors and windows; 0 without any
+    double hoursPer100Base = 0; ///< per 100 ft of base; 0 without any
+    double overrun = 0;         ///< mean over houses of used / bid hours - 1
+    double overrunSpread = 0;   ///< standard deviation over its houses; 0 with one
+    ShrunkMean expected;        ///< the overrun to expect of the next house of the kind
+    double callbacks = 0;       ///< days to expect of the next house of the kind
 
     Money profit() const { return price - cost; }
     Money profitPerHouse() const;
@@ -52,8 +52,8 @@ struct Loss {
     Id<Plan> plan;
     PieceOfWork work = PieceOfWork::doors;
     int houses = 0;
-    Money lost;          ///< over all its houses; positive
-    Hours over;          ///< hours used beyond those bid; negative: fewer
+    Money lost; ///< over all its houses; positive
+    Hours over; ///< hours used beyond those bid; negative: fewer
 
     Money perHouse() const;
     bool operator==(const Loss&) const = default;

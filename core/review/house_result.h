@@ -13,13 +13,13 @@ struct HouseFacts {
     Id<Plan> plan;
     Id<Builder> builder;
     Date finished = noDate;
-    std::vector<WorkBid> bids;       ///< as it was sold
+    std::vector<WorkBid> bids; ///< as it was sold
     std::vector<TimeEntry> entries;
-    Money crewRate;                  ///< burdened, an hour
-    Money extras;                    ///< what agreed extras brought
-    Money extrasMaterial;            ///< what their material cost
+    Money crewRate;       ///< burdened, an hour
+    Money extras;         ///< what agreed extras brought
+    Money extrasMaterial; ///< what their material cost
     Money backcharges;
-    Money materialOver;              ///< bought beyond what was bid; negative: less
+    Money materialOver; ///< bought beyond what was bid; negative: less
 };
 
 /// One piece of work of a finished house: bid against actual.
@@ -27,10 +27,10 @@ struct WorkResult {
     PieceOfWork work = PieceOfWork::doors;
     Hours bid;
     Hours used;
-    Quantity units;   ///< in doneUnit(work)
+    Quantity units; ///< in doneUnit(work)
     Money price;
     Money bidCost;
-    Money cost;       ///< bidCost with the hours used in place of those bid
+    Money cost; ///< bidCost with the hours used in place of those bid
 
     Money profit() const { return price - cost; }
     Money bidProfit() const { return price - bidCost; }
@@ -44,11 +44,11 @@ struct HouseResult {
     Date finished = noDate;
     std::vector<WorkResult> works; ///< in piece of work order
     Hours bid;
-    Hours used;      ///< with what is lost
-    Hours lost;      ///< waiting and callbacks
+    Hours used;        ///< with what is lost
+    Hours lost;        ///< waiting and callbacks
     int callbacks = 0; ///< days on which somebody was called back
-    Money price;     ///< with extras
-    Money cost;      ///< with lost hours, backcharges, material beyond the bid
+    Money price;       ///< with extras
+    Money cost;        ///< with lost hours, backcharges, material beyond the bid
     Money bidProfit;
 
     Money profit() const { return price - cost; }

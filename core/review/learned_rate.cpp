@@ -44,8 +44,8 @@ double pullAt(
 }
 
 /// The mode under a further `push`, by halving: the pull falls steadily, so there is one.
-double modeOf(double book, const std::vector<LogSighting>& logs, const RateBelief& belief,
-    double push = 0) {
+double modeOf(
+    double book, const std::vector<LogSighting>& logs, const RateBelief& belief, double push = 0) {
     // The book alone holds back a push within this reach.
     const double reach = std::abs(push) * belief.bookSpread * belief.bookSpread;
     double low = book;
@@ -89,15 +89,15 @@ LearnedRate learnRate(MinutesPerUnit bookRate, const std::vector<RateSighting>& 
     learned.freedom = belief.priorHouses + static_cast<double>(logs.size());
     const double scale = std::sqrt(squares / learned.freedom);
     learned.houseSpread = belief.houseSpread * scale;
-    const double reach
-        = studentQuantile((1 + sureness) / 2, learned.freedom) * scale / std::sqrt(weight);
+    const double reach = studentQuantile((1 + sureness) / 2, learned.freedom) * scale
+        / std::sqrt(weight);
     learned.low = std::exp(mode - reach);
     learned.high = std::exp(mode + reach);
     return learned;
 }
 
-double mostMoved(MinutesPerUnit bookRate, const std::vector<RateSighting>& others,
-    const RateBelief& belief) {
+double mostMoved(
+    MinutesPerUnit bookRate, const std::vector<RateSighting>& others, const RateBelief& belief) {
     const double book = std::log(bookRate.toDouble());
     const std::vector<LogSighting> logs = logsOf(others, bookRate.toDouble(), belief);
     const double mode = modeOf(book, logs, belief);

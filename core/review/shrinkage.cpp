@@ -46,8 +46,8 @@ std::vector<ShrunkMean> shrink(const std::vector<GroupMean>& groups, const Poole
     std::vector<ShrunkMean> shrunk;
     for (const GroupMean& group : groups) {
         const double kept = pool.between / (pool.between + group.variance);
-        shrunk.push_back({pool.mean + kept * (group.mean - pool.mean),
-            std::sqrt(kept * group.variance), kept});
+        shrunk.push_back(
+            {pool.mean + kept * (group.mean - pool.mean), std::sqrt(kept * group.variance), kept});
     }
     return shrunk;
 }

@@ -9,12 +9,11 @@ namespace {
 
 /// Whether the file still holds the row as `before`. Errors: Fault::conflict when it does not.
 Result<void> checkHeld(TableStore& store, const AnyRow& before) {
-    auto held = emptyRow(tableName(before));
-    const auto found = store.readOne(idOf(before), dataOf(*held));
-    if (!found)
-        return found.error();
-    if (!*found || !sameContent(*held, before))
-        return changedMeanwhile(nounOf(before));
+    const auto held = store.find(before.id());
+    if (!held)
+        return held.error();
+    if (*held != before)
+        return changedMeanwhile(before.noun());
     return {};
 }
 
@@ -22,25 +21,20 @@ Result<void> checkHeld(TableStore& store, const AnyRow& before) {
 
 Result<std::optional<AnyRow>> findAnyRow(
     Connection& connection, std::string_view table, std::int64_t id) {
-    auto row = emptyRow(table);
-    if (!row)
+    const auto kind = kindOfTable(table);
+    if (!kind)
         return std::optional<AnyRow>();
-    const auto found = TableStore(connection, tableShape(shapeOf(*row))).readOne(id, dataOf(*row));
-    if (!found)
-        return found.error();
-    if (!*found)
-        row.reset();
-    return row;
+    return TableStore(connection, *kind).find(id);
 }
 
 Result<void> writeChange(Connection& connection, const Change& change) {
     const AnyRow& row = change.row();
-    TableStore store(connection, tableShape(shapeOf(row)));
+    TableStore store(connection, row.kind());
     if (!change.before)
-        return store.insert(dataOf(row));
+        return store.insert(row);
     if (auto held = checkHeld(store, *change.before); !held)
         return held;
-    return change.after ? store.update(dataOf(row), idOf(row)) : store.remove(idOf(row));
+    return change.after ? store.update(row) : store.remove(row.id());
 }
 
 } // namespace miterbook

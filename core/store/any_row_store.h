@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "job/any_row.h"
+#include "job/edit.h"
 #include "store/connection.h"
 
 #include <optional>

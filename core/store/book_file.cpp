@@ -23,7 +23,8 @@ Result<void> checkWritable(const std::string& path) {
     QFile file(QString::fromStdString(path));
     if (file.open(QIODevice::ReadWrite))
         return {};
-    return Error{Fault::storage, shownName(path)
+    return Error{Fault::storage,
+        shownName(path)
             + " cannot be changed: the file is read-only. It can be opened for looking only."};
 }
 
@@ -61,7 +62,8 @@ Result<std::unique_ptr<Connection>> connect(const std::vector<SchemaStep>& steps
     if (*format == formatOf(steps))
         return connection;
     if (mode == OpenMode::look) {
-        return Error{Fault::storage, shownName(path)
+        return Error{Fault::storage,
+            shownName(path)
                 + " has an older format. Open it for writing once to bring it up to date."};
     }
     if (auto brought = bringUp(**connection, steps, path, *format, clockOf(options)); !brought)
@@ -99,13 +101,12 @@ Result<void> fillNewBook(
 
 } // namespace
 
-OpenedBook createBook(
-    const std::string& path, const Book& starter, const StoreOptions& options) {
+OpenedBook createBook(const std::string& path, const Book& starter, const StoreOptions& options) {
     auto lock = BookLock::take(path);
     if (!lock)
         return lock.error();
-    auto made = makeNewFile(path,
-        [&](const std::string& part) { return fillNewBook(part, starter, options); });
+    auto made = makeNewFile(
+        path, [&](const std::string& part) { return fillNewBook(part, starter, options); });
     if (!made)
         return made.error();
     return open(schemaSteps(), path, std::move(lock).value(), options);

@@ -47,8 +47,8 @@ Result<void> writeFormat(Connection& connection, int format) {
 }
 
 Result<void> raiseLastId(Connection& connection, std::int64_t id) {
-    return runWith(connection, "UPDATE book_info SET last_id = ? WHERE last_id < ?",
-        {toCell(id), toCell(id)});
+    return runWith(
+        connection, "UPDATE book_info SET last_id = ? WHERE last_id < ?", {toCell(id), toCell(id)});
 }
 
 } // namespace miterbook

@@ -21,7 +21,8 @@ BookKeeper::BookKeeper(std::string path, std::unique_ptr<Connection> connection,
     : m_path(std::move(path))
     , m_lock(std::move(lock))
     , m_connection(std::move(connection))
-    , m_clock(clockOf(options)) {}
+    , m_clock(clockOf(options)) {
+}
 
 BookKeeper::~BookKeeper() = default;
 

@@ -55,27 +55,28 @@ std::string wayOut(const QLockFile& file) {
 } // namespace
 
 BookLock::BookLock(std::unique_ptr<QLockFile> file)
-    : m_file(std::move(file)) {}
+    : m_file(std::move(file)) {
+}
 
 BookLock::~BookLock() = default;
 
 Result<std::unique_ptr<BookLock>> BookLock::take(const std::string& path) {
     const QFileInfo info(QString::fromStdString(path));
     if (!info.dir().exists()) {
-        return Error{Fault::notFound,
-            "There is no folder \"" + info.path().toStdString() + "\"."};
+        return Error{Fault::notFound, "There is no folder \"" + info.path().toStdString() + "\"."};
     }
     auto file = std::make_unique<QLockFile>(lockPath(path));
     file->setStaleLockTime(0); // stale only when its program is gone, however long it has run
     if (file->tryLock(0))
         return std::unique_ptr<BookLock>(new BookLock(std::move(file)));
     if (file->error() == QLockFile::LockFailedError) {
-        return Error{Fault::conflict, shownName(path) + " is held by "
-                + holder(*file).toStdString() + "." + wayOut(*file)};
+        return Error{Fault::conflict,
+            shownName(path) + " is held by " + holder(*file).toStdString() + "." + wayOut(*file)};
     }
     if (!info.exists())
         return Error{Fault::storage, shownName(path) + " cannot be made: its folder is read-only."};
-    return Error{Fault::storage, shownName(path)
+    return Error{Fault::storage,
+        shownName(path)
             + " cannot be changed: its folder is read-only. It can be opened for looking only."};
 }
 

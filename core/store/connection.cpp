@@ -30,7 +30,8 @@ QString connectOptions(Access access) {
 
 Connection::Connection(QSqlDatabase database, Permit permit)
     : m_database(std::move(database))
-    , m_permit(std::move(permit)) {}
+    , m_permit(std::move(permit)) {
+}
 
 Connection::~Connection() {
     m_prepared.clear();

@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/edit_writer.h"
 
-#include "job/any_row.h"
+#include "store/any_row_store.h"
 #include "store/book_info.h"
 #include "store/journal.h"
 #include "store/references.h"
-#include "store/any_row_store.h"
 #include "store/transaction.h"
 
 namespace miterbook {

@@ -27,8 +27,8 @@ Result<QByteArray> firstBytes(const std::string& path) {
         return notOurs(path, "it is no file.");
     QFile file(name);
     if (!file.open(QIODevice::ReadOnly)) {
-        return Error{Fault::storage, shownName(path) + " cannot be read ("
-                + file.errorString().toStdString() + ")."};
+        return Error{Fault::storage,
+            shownName(path) + " cannot be read (" + file.errorString().toStdString() + ")."};
     }
     return file.read(headerSize);
 }
@@ -55,9 +55,10 @@ Result<int> readFileHeader(const std::string& path, int newest) {
         return notOurs(path, "it is a database of another program.");
     const int format = field(*header, userVersionAt);
     if (format > newest) {
-        return Error{Fault::notOurs, shownName(path)
-                + " was written by a newer version of Miterbook (format " + std::to_string(format)
-                + "; this one reads up to " + std::to_string(newest) + "). It was left as it is."};
+        return Error{Fault::notOurs,
+            shownName(path) + " was written by a newer version of Miterbook (format "
+                + std::to_string(format) + "; this one reads up to " + std::to_string(newest)
+                + "). It was left as it is."};
     }
     if (format < 1)
         return notOurs(path, "it was never finished.");

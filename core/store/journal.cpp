@@ -15,8 +15,9 @@ Result<JournalEntry> readEntry(const SqlStatement& statement) {
     entry.edit.sentence = cellText(statement.value(2));
     auto changes = changesFromText(cellText(statement.value(3)));
     if (!changes) {
-        return Error{Fault::storage, "The book's journal is damaged at entry "
-                + std::to_string(entry.seq) + ": " + changes.error().sentence};
+        return Error{Fault::storage,
+            "The book's journal is damaged at entry " + std::to_string(entry.seq) + ": "
+                + changes.error().sentence};
     }
     entry.edit.changes = std::move(changes).value();
     return entry;
@@ -25,8 +26,8 @@ Result<JournalEntry> readEntry(const SqlStatement& statement) {
 } // namespace
 
 Result<void> appendToJournal(Connection& connection, const std::string& at, const Edit& edit) {
-    auto statement
-        = connection.prepare("INSERT INTO journal (at, sentence, changes) VALUES (?, ?, ?)");
+    auto statement = connection.prepare(
+        "INSERT INTO journal (at, sentence, changes) VALUES (?, ?, ?)");
     if (!statement)
         return statement.error();
     statement->bind(textCell(at));

@@ -1,22 +1,22 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/plan_repository.h"
 
-#include "store/table_loading.h"
+#include "store/row_loading.h"
 
 namespace miterbook {
 
 Result<SheetRows> loadPlanRows(Connection& connection, Id<Plan> plan) {
     SheetRows rows;
-    const auto read = [&](auto store) { return store.ofPlan(plan); };
-    if (auto loaded = loadTables(connection, rows.planRows(), read); !loaded)
+    const RowsAsked asked = RowsAsked::ofPlan(plan);
+    if (auto loaded = loadTables(connection, asked, rows.planRows()); !loaded)
         return loaded.error();
-    if (auto loaded = loadTables(connection, rows.cutRows(), read); !loaded)
+    if (auto loaded = loadTables(connection, asked, rows.cutRows()); !loaded)
         return loaded.error();
-    if (auto loaded = loadTables(connection, rows.soldRows(), read); !loaded)
+    if (auto loaded = loadTables(connection, asked, rows.soldRows()); !loaded)
         return loaded.error();
-    if (auto loaded = loadTables(connection, rows.billRows(), read); !loaded)
+    if (auto loaded = loadTables(connection, asked, rows.billRows()); !loaded)
         return loaded.error();
-    if (auto loaded = loadTables(connection, rows.tieRows(), read); !loaded)
+    if (auto loaded = loadTables(connection, asked, rows.tieRows()); !loaded)
         return loaded.error();
     return rows;
 }

@@ -74,9 +74,9 @@ std::string users(Connection& connection, const Reference& by, std::int64_t id) 
 
 std::string stillUsed(Connection& connection, const AnyRow& removed) {
     for (const Reference& reference : references()) {
-        if (reference.target != tableName(removed))
+        if (reference.target != removed.table())
             continue;
-        const std::string by = users(connection, reference, idOf(removed));
+        const std::string by = users(connection, reference, removed.id());
         if (!by.empty())
             return "The " + titleOf(removed) + " is still used by the " + by + ".";
     }
@@ -85,10 +85,10 @@ std::string stillUsed(Connection& connection, const AnyRow& removed) {
 
 std::string missing(Connection& connection, const AnyRow& written) {
     for (const Reference& reference : references()) {
-        if (reference.table != tableName(written))
+        if (reference.table != written.table())
             continue;
-        const std::int64_t named = ask(connection, "SELECT " + quoted(reference.column)
-                + where(reference.table, "id", idOf(written)));
+        const std::int64_t named = ask(connection,
+            "SELECT " + quoted(reference.column) + where(reference.table, "id", written.id()));
         const std::string target = where(reference.target, "id", named);
         if (named != 0 && ask(connection, "SELECT count(*)" + target) == 0) {
             return "The " + titleOf(written) + " names a " + std::string(reference.targetNoun)

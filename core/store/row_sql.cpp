@@ -28,17 +28,17 @@ std::string quoted(std::string_view name) {
 
 RowSql rowSql(std::string_view table, const std::vector<std::string_view>& columns) {
     const std::string name = quoted(table);
-    const std::string select = "SELECT " + listed(columns, "") + " FROM " + name;
     RowSql sql;
-    sql.select = select;
-    sql.selectAll = select + " ORDER BY \"id\"";
-    sql.selectOfPlan = select + " WHERE \"plan\" = ? ORDER BY \"id\"";
-    sql.selectOne = select + " WHERE \"id\" = ?";
+    sql.select = "SELECT " + listed(columns, "") + " FROM " + name;
     sql.insert = "INSERT INTO " + name + " (" + listed(columns, "") + ") VALUES ("
         + placeholders(columns.size()) + ")";
     sql.update = "UPDATE " + name + " SET " + listed(columns, " = ?") + " WHERE \"id\" = ?";
     sql.remove = "DELETE FROM " + name + " WHERE \"id\" = ?";
     return sql;
+}
+
+std::string RowSql::selectWhere(const std::string& condition) const {
+    return select + (condition.empty() ? "" : " WHERE " + condition) + " ORDER BY \"id\"";
 }
 
 } // namespace miterbook

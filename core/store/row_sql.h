@@ -9,13 +9,13 @@ namespace miterbook {
 
 /// The statements over one table, plain SQL that any engine understands.
 struct RowSql {
-    std::string select;       ///< of all columns, to be given a condition
-    std::string selectAll;    ///< by id
-    std::string selectOfPlan; ///< binds the plan
-    std::string selectOne;    ///< binds the id
-    std::string insert;       ///< binds every column
-    std::string update;       ///< binds every column, then the id
-    std::string remove;       ///< binds the id
+    std::string select; ///< of all columns
+    std::string insert; ///< binds every column
+    std::string update; ///< binds every column, then the id
+    std::string remove; ///< binds the id
+
+    /// The select of the rows that fit a condition, by id; empty: of all.
+    std::string selectWhere(const std::string& condition) const;
 };
 
 /// `columns` in the order in which they are bound and read, "id" among them.

@@ -79,7 +79,8 @@ Result<SchemaRows> expectedRows(std::vector<SchemaStep> steps, int format) {
 }
 
 Error foreign(const std::string& what) {
-    return {Fault::notOurs, "The file is not a Miterbook book as this program makes them: " + what
+    return {Fault::notOurs,
+        "The file is not a Miterbook book as this program makes them: " + what
             + ". It was not opened."};
 }
 
@@ -120,17 +121,16 @@ Result<void> guardConnection(Connection& connection) {
     // synced folders and open from read-only places, where a log beside it is lost or refused.
     // EXTRA syncs the folder after the journal is gone: with FULL alone a power failure right
     // behind a commit could bring the journal back and undo the commit.
-    for (const char* pragma : {"PRAGMA cell_size_check = ON", "PRAGMA mmap_size = 0",
-             "PRAGMA foreign_keys = ON", "PRAGMA synchronous = EXTRA",
-             "PRAGMA journal_mode = DELETE"}) {
+    for (const char* pragma :
+        {"PRAGMA cell_size_check = ON", "PRAGMA mmap_size = 0", "PRAGMA foreign_keys = ON",
+            "PRAGMA synchronous = EXTRA", "PRAGMA journal_mode = DELETE"}) {
         if (auto ran = connection.run(pragma); !ran)
             return ran;
     }
     return {};
 }
 
-Result<void> checkSchema(
-    Connection& connection, const std::vector<SchemaStep>& steps, int format) {
+Result<void> checkSchema(Connection& connection, const std::vector<SchemaStep>& steps, int format) {
     const auto held = schemaRows(connection);
     if (!held)
         return held.error();
@@ -162,7 +162,8 @@ Result<void> checkIntegrity(Connection& connection) {
     if (!dangling)
         return dangling.error();
     if (!dangling->isNull()) {
-        return Error{Fault::storage, "The book file is damaged: a " + cellText(*dangling)
+        return Error{Fault::storage,
+            "The book file is damaged: a " + cellText(*dangling)
                 + " names something that is not in the book."};
     }
     return {};

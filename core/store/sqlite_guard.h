@@ -22,8 +22,7 @@ Result<void> guardConnection(Connection& connection);
 
 /// Refuses a book whose tables are not exactly those that `steps` up to `format` make: nothing
 /// missing, nothing added, no trigger, no view. Errors: Fault::notOurs naming what differs.
-Result<void> checkSchema(
-    Connection& connection, const std::vector<SchemaStep>& steps, int format);
+Result<void> checkSchema(Connection& connection, const std::vector<SchemaStep>& steps, int format);
 
 /// Writes the mark of a book of ours.
 Result<void> markAsBook(Connection& connection);

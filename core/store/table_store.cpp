@@ -1,13 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/table_store.h"
 
-#include "job/any_row.h"
+#include "job/row_shape.h"
 #include "store/cell.h"
 #include "store/sql_error.h"
 
 #include <QSqlError>
-
-#include <map>
 
 namespace miterbook {
 
@@ -50,65 +48,74 @@ Result<void> readCells(const RowShape& shape, const SqlStatement& statement, voi
 
 } // namespace
 
-const TableShape& tableShape(const RowShape& row) {
-    static const auto all = [] {
-        std::map<std::string_view, TableShape> made;
-        forEachRowKind([&]<class Row>(RowKind<Row>) {
-            const RowShape& shape = rowShape<Row>();
-            made[shape.table] = {&shape, rowSql(shape.table, shape.names())};
-        });
-        return made;
-    }();
-    return all.at(row.table);
+RowsAsked RowsAsked::ofPlan(Id<Plan> plan) {
+    return {"\"plan\" = ?", {numberCell(plan.value())}};
 }
 
-Result<void> TableStore::read(
-    const std::string& sql, const Cells& keys, void* row, const std::function<void()>& keep) {
-    auto statement = m_connection.prepare(sql);
+const RowSql& sqlOf(std::size_t kind) {
+    static const auto all = [] {
+        std::vector<RowSql> made;
+        for (const RowShape* shape : rowShapes())
+            made.push_back(rowSql(shape->table, shape->names()));
+        return made;
+    }();
+    return all[kind];
+}
+
+TableStore::TableStore(Connection& connection, std::size_t kind)
+    : m_connection(connection)
+    , m_kind(kind)
+    , m_shape(*rowShapes()[kind])
+    , m_sql(sqlOf(kind)) {
+}
+
+Result<void> TableStore::read(const RowsAsked& asked, const std::function<void(AnyRow&&)>& take) {
+    auto statement = m_connection.prepare(m_sql.selectWhere(asked.condition));
     if (!statement)
         return statement.error();
-    bindAll(*statement, keys);
+    bindAll(*statement, asked.keys);
     return statement->runEach([&](const SqlStatement& held) -> Result<bool> {
-        if (auto sound = readCells(*m_shape.row, held, row); !sound)
+        RowDraft draft(m_kind);
+        if (auto sound = readCells(m_shape, held, draft.data()); !sound)
             return sound.error();
-        keep();
+        take(std::move(draft).take());
         return true;
     });
 }
 
-Result<bool> TableStore::readOne(std::int64_t id, void* row) {
-    bool found = false;
+Result<std::optional<AnyRow>> TableStore::find(std::int64_t id) {
+    std::optional<AnyRow> found;
     const auto done = read(
-        m_shape.sql.selectOne, {numberCell(id)}, row, [&found] { found = true; });
+        {"\"id\" = ?", {numberCell(id)}}, [&found](AnyRow&& row) { found = std::move(row); });
     if (!done)
         return done.error();
     return found;
 }
 
-Result<void> TableStore::insert(const void* row) {
-    auto statement = m_connection.prepare(m_shape.sql.insert);
+Result<void> TableStore::insert(const AnyRow& row) {
+    auto statement = m_connection.prepare(m_sql.insert);
     if (!statement)
         return statement.error();
-    bindAll(*statement, cellsOf(*m_shape.row, row));
+    bindAll(*statement, cellsOf(m_shape, row.data()));
     auto ran = statement->run();
     if (!ran && isTakenId(statement->failure()))
-        return changedMeanwhile(m_shape.row->noun);
+        return changedMeanwhile(m_shape.noun);
     if (!ran && isTakenNumber(statement->failure())) {
         return Error{Fault::conflict,
-            "The number of the " + std::string(m_shape.row->noun)
+            "The number of the " + std::string(m_shape.noun)
                 + " has been taken in the meantime. Nothing was done."};
     }
     return ran;
 }
 
-Result<void> TableStore::update(const void* row, std::int64_t id) {
-    Cells all = cellsOf(*m_shape.row, row);
-    all.push_back(numberCell(id));
-    return changeOne(m_shape.sql.update, all);
+Result<void> TableStore::update(const AnyRow& row) {
+    Cells all = cellsOf(m_shape, row.data());
+    all.push_back(numberCell(row.id()));
+    return changeOne(m_sql.update, all);
 }
 
 Result<void> TableStore::remove(std::int64_t id) {
-    return changeOne(m_shape.sql.remove, {numberCell(id)});
+    return changeOne(m_sql.remove, {numberCell(id)});
 }
 
 Result<void> TableStore::changeOne(const std::string& sql, const Cells& cells) {
@@ -119,7 +126,7 @@ Result<void> TableStore::changeOne(const std::string& sql, const Cells& cells) {
     if (auto ran = statement->run(); !ran)
         return ran;
     if (statement->changedRows() != 1)
-        return changedMeanwhile(m_shape.row->noun);
+        return changedMeanwhile(m_shape.noun);
     return {};
 }
 

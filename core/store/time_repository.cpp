@@ -2,7 +2,7 @@
 #include "store/time_repository.h"
 
 #include "store/cell.h"
-#include "store/row_store.h"
+#include "store/row_loading.h"
 
 namespace miterbook {
 
@@ -49,22 +49,21 @@ Result<void> sumTime(Connection& connection, TimeBook& time) {
 }
 
 Result<Table<TimeEntry>> loadTimeEntries(Connection& connection, const TimeAsked& asked) {
-    std::string condition = "1 = 1";
-    Cells keys;
+    RowsAsked rows{"1 = 1", {}};
     if (asked.house) {
-        condition += " AND house = ?";
-        keys.push_back(referenceCell(asked.house->value()));
+        rows.condition += " AND house = ?";
+        rows.keys.push_back(referenceCell(asked.house->value()));
     }
     if (asked.days) {
-        condition += " AND \"date\" BETWEEN ? AND ?";
-        keys.push_back(dateCell(isoDate(asked.days->first)));
-        keys.push_back(dateCell(isoDate(asked.days->second)));
+        rows.condition += " AND \"date\" BETWEEN ? AND ?";
+        rows.keys.push_back(dateCell(isoDate(asked.days->first)));
+        rows.keys.push_back(dateCell(isoDate(asked.days->second)));
     }
-    return RowStore<TimeEntry>(connection).where(condition, keys);
+    return loadTable<TimeEntry>(connection, rows);
 }
 
 Result<SoldTasks> loadSoldTasks(Connection& connection) {
-    return RowStore<SoldTask>(connection).all();
+    return loadTable<SoldTask>(connection, RowsAsked::all());
 }
 
 } // namespace miterbook

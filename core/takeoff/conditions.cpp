@@ -13,8 +13,8 @@ void addCeiling(Conditions& conditions, Length ceiling) {
 }
 
 void dropCeiling(Conditions& conditions) {
-    for (const Condition condition : {Condition::nineFootCeiling, Condition::tenFootCeiling,
-             Condition::overTwelveFootCeiling})
+    for (const Condition condition :
+        {Condition::nineFootCeiling, Condition::tenFootCeiling, Condition::overTwelveFootCeiling})
         conditions.remove(condition);
 }
 

@@ -24,9 +24,8 @@ std::vector<Remark> forgotten(const WholePlan& plan, const PriceBook& prices) {
 std::vector<Remark> standing(std::vector<Remark> remarks, const Table<Dismissal>& dismissals) {
     std::erase_if(remarks, [&](const Remark& remark) {
         return remark.weight != Remark::Weight::problem
-            && std::ranges::any_of(dismissals, [&](const auto& entry) {
-                   return entry.second.sentence == remark.sentence;
-               });
+            && std::ranges::any_of(dismissals,
+                [&](const auto& entry) { return entry.second.sentence == remark.sentence; });
     });
     return remarks;
 }

@@ -64,7 +64,8 @@ private:
     }
 
     static bool isBroken(const Room& room) {
-        return room.baseChoice == RunChoice::none || room.baseBreak > Length() || !room.breaks.empty()
+        return room.baseChoice == RunChoice::none || room.baseBreak > Length()
+            || !room.breaks.empty()
             || std::ranges::any_of(room.walls, [](const Wall& wall) { return !wall.base; });
     }
 

@@ -22,7 +22,8 @@ struct SidePoints {
 };
 SidePoints sidePoints(Length side, double a, double b, Length reveal, Length faceWidth);
 
-/// How far a mitered end runs past its side, for each unit of offset from the jamb: cot(corner / 2).
+/// How far a mitered end runs past its side, for each unit of offset from the jamb: cot(corner /
+/// 2).
 double miterRun(double cornerDegrees);
 
 /// The same for an end that rests on the side's neighbour (a leg on a stool or floor) instead of
@@ -36,8 +37,8 @@ SidePoints sideBetween(Length side, double runA, double runB, Length reveal, Len
 /// A length times a plain number, to the nearest nanometre.
 Length scaled(Length length, double factor);
 
-/// A segmental arch over a chord: radius (chord^2 / 4 + rise^2) / (2 rise), arc 2 R asin(chord / 2R).
-/// Both must be positive.
+/// A segmental arch over a chord: radius (chord^2 / 4 + rise^2) / (2 rise), arc 2 R asin(chord /
+/// 2R). Both must be positive.
 struct Arch {
     Length radius;
     Length arc;
@@ -45,9 +46,9 @@ struct Arch {
 Arch segmentalArch(Length chord, Length rise);
 
 /// A leg below a segmental arch, from the level that `height` is measured from up to the joint with
-/// the arched head: short point where the inner edges meet (radius R + reveal), long point where the
-/// outer edges do (R + reveal + face width), both about the arch's own centre. `height` is to the
-/// spring line; `sawAngle` in degrees from square.
+/// the arched head: short point where the inner edges meet (radius R + reveal), long point where
+/// the outer edges do (R + reveal + face width), both about the arch's own centre. `height` is to
+/// the spring line; `sawAngle` in degrees from square.
 struct ArchLeg {
     SidePoints points;
     double sawAngle = 0;

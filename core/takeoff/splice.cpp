@@ -24,7 +24,8 @@ void evenOutEnd(std::vector<Length>& pieces) {
     last = both - before;
 }
 
-/// A stretch without openings: n pieces with n - 1 splices, stretch + splices x scarf <= n x longest.
+/// A stretch without openings: n pieces with n - 1 splices, stretch + splices x scarf <= n x
+/// longest.
 std::vector<Length> spliceStretch(Length stretch, Length longest, Length scarf) {
     if (longest <= scarf || stretch <= longest)
         return {stretch};
@@ -68,8 +69,8 @@ void addRun(Piece piece, Length run, Tally& tally) {
     const Length stick = tally.stock(piece.profile).longest();
     const SplicedRun spliced = spliceRun(run, stick - practice.endTrim, practice.scarf, 0);
     if (spliced.splices > 0)
-        tally.warn(piece.source,
-            piece.source.name + ": " + piece.part + splicedText(run, stick, tally));
+        tally.warn(
+            piece.source, piece.source.name + ": " + piece.part + splicedText(run, stick, tally));
     const std::size_t count = spliced.parts.size();
     for (std::size_t i = 0; i < count; ++i) {
         Piece part = piece;

@@ -21,8 +21,8 @@ struct SplicedRun {
 };
 
 /// Divides a run at the openings in its wall and so that no piece is longer than `longest` (0:
-/// unknown, nothing is spliced). `openings` part the run evenly: where they stand is not known. Each
-/// splice adds `scarf`; one splice per extra stick.
+/// unknown, nothing is spliced). `openings` part the run evenly: where they stand is not known.
+/// Each splice adds `scarf`; one splice per extra stick.
 SplicedRun spliceRun(Length run, Length longest, Length scarf, int openings);
 
 /// ` of 192 9/16" is longer than the longest stick stocked (16 ft); spliced.` with the end trim

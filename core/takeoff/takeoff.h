@@ -23,7 +23,7 @@ using Origins = std::variant<Id<Plan>, Id<Room>, Id<Opening>, Id<Closet>, Id<Sta
 struct Source {
     Origins row;
     Id<Level> level;
-    Id<Room> room;       ///< none where it belongs to no room
+    Id<Room> room; ///< none where it belongs to no room
     std::string name;
 
     bool operator==(const Source&) const = default;
@@ -36,15 +36,17 @@ enum class EndCut { square, miter, cope, splice };
 template <>
 struct Words<EndCut> {
     static constexpr std::array list{
-        Word{EndCut::square, "square"}, Word{EndCut::miter, "miter"},
-        Word{EndCut::cope, "cope"},     Word{EndCut::splice, "splice"},
+        Word{EndCut::square, "square"},
+        Word{EndCut::miter, "miter"},
+        Word{EndCut::cope, "cope"},
+        Word{EndCut::splice, "splice"},
     };
 };
 
 struct PieceEnd {
     EndCut cut = EndCut::square;
-    double sawAngle = 0;   ///< degrees from square; 45 for a rectangle's corner
-    double bevel = 0;      ///< degrees; not 0 for crown cut flat
+    double sawAngle = 0; ///< degrees from square; 45 for a rectangle's corner
+    double bevel = 0;    ///< degrees; not 0 for crown cut flat
 
     bool operator==(const PieceEnd&) const = default;
 };
@@ -54,9 +56,9 @@ struct Piece {
     PieceOfWork work = PieceOfWork::windows;
     Source source;
     Id<Profile> profile;
-    std::string part;      ///< "head", "left leg", "stool", "base, wall 2"
-    Length shortPoint;     ///< equal to longPoint when no end is mitered
-    Length longPoint;      ///< what it takes out of a stick, before kerf
+    std::string part;  ///< "head", "left leg", "stool", "base, wall 2"
+    Length shortPoint; ///< equal to longPoint when no end is mitered
+    Length longPoint;  ///< what it takes out of a stick, before kerf
     PieceEnd left;
     PieceEnd right;
     int count = 1;
@@ -68,10 +70,10 @@ struct Piece {
 struct TaskCount {
     PieceOfWork work = PieceOfWork::doors;
     Task task = Task::other;
-    Quantity quantity;     ///< in unitOf(task)
+    Quantity quantity; ///< in unitOf(task)
     Conditions conditions;
     Source source;
-    std::string what;      ///< how it was counted: "2 sides of 83 3/8 over 5 ft"
+    std::string what; ///< how it was counted: "2 sides of 83 3/8 over 5 ft"
 
     bool operator==(const TaskCount&) const = default;
 };
@@ -114,7 +116,7 @@ struct RunCorners {
     int inside = 0;
     int outside = 0;
     int splices = 0;
-    Length net;            ///< running length before splice and waste
+    Length net; ///< running length before splice and waste
 
     bool operator==(const RunCorners&) const = default;
 };
@@ -131,8 +133,8 @@ struct Takeoff {
     bool operator==(const Takeoff&) const = default;
 };
 
-/// The takeoff of a whole plan with the shop's practice and profiles. Pure; never fails: what cannot
-/// be counted is left out and said in a remark. `trips` adds that many trips.
+/// The takeoff of a whole plan with the shop's practice and profiles. Pure; never fails: what
+/// cannot be counted is left out and said in a remark. `trips` adds that many trips.
 Takeoff takeOff(const WholePlan& plan, const PriceBook& prices, int trips);
 
 /// Running feet of a profile in the takeoff: the long points of all its pieces.
@@ -141,13 +143,13 @@ Length runningLength(const Takeoff& takeoff, Id<Profile> profile);
 /// Pieces alike in profile and length, gathered for cutting: longest first, ties by profile.
 struct StickNeed {
     struct Lot {
-        Length length;     ///< long point
+        Length length; ///< long point
         int count = 0;
 
         bool operator==(const Lot&) const = default;
     };
     Id<Profile> profile;
-    bool mitered = false;  ///< any end is mitered: the kerf is taken at 45 degrees
+    bool mitered = false; ///< any end is mitered: the kerf is taken at 45 degrees
     std::vector<Lot> lots;
     /// Running length by piece of work, to share the profile's cost fairly.
     std::vector<std::pair<PieceOfWork, Length>> byWork;

@@ -56,9 +56,9 @@ struct WallLengths {
 enum class Breaks { none, asSaid };
 
 /// The walls with base, less doors in their places; those whose place is not said off the wall they
-/// are said to stand in (else the longest); and with Breaks::asSaid less the room's base breaks, those
-/// without a place off the longest walls. What one wall cannot give is taken from the others, so that
-/// the sum is perimeter - deductions; remarks where that is not enough.
+/// are said to stand in (else the longest); and with Breaks::asSaid less the room's base breaks,
+/// those without a place off the longest walls. What one wall cannot give is taken from the others,
+/// so that the sum is perimeter - deductions; remarks where that is not enough.
 WallLengths wallsLessDoors(
     const Room& room, const std::vector<DoorGap>& gaps, Breaks breaks, const Tally& tally);
 

@@ -59,8 +59,8 @@ private:
                 k + 1 == stretches.size() ? right : RunEnd());
     }
 
-    /// Whether the run turns from one wall into the next: both have it up to the corner and they are
-    /// not the same.
+    /// Whether the run turns from one wall into the next: both have it up to the corner and they
+    /// are not the same.
     bool runsOn(std::size_t wall, std::size_t next) const {
         return wall != next && m_room.walls[wall].corner != Corner::open
             && m_lengths[wall].net() > Length() && m_lengths[next].net() > Length()
@@ -68,8 +68,7 @@ private:
             && m_lengths[next].stretches.front().fromCorner;
     }
 
-    void addPieces(
-        std::size_t i, const Stretch& wall, const RunEnd& left, const RunEnd& right) {
+    void addPieces(std::size_t i, const Stretch& wall, const RunEnd& left, const RunEnd& right) {
         const Practice& practice = m_tally.practice();
         const SplicedRun spliced = spliceRun(wall.length + left.longer + right.longer,
             m_stick - practice.endTrim, practice.scarf, wall.gaps);

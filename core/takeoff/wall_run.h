@@ -15,8 +15,8 @@ struct WallRun {
 };
 
 /// Counts the pieces of a run, wall by wall, and its corners. `lengths` has one entry for each wall
-/// of the room, without a stretch where the run leaves it out; `extra` runs along no wall (an island's back).
-/// Returns the running length without splices and waste.
+/// of the room, without a stretch where the run leaves it out; `extra` runs along no wall (an
+/// island's back). Returns the running length without splices and waste.
 Length takeWallRun(const WallRun& run, const Room& room, const std::vector<WallLength>& lengths,
     Length extra, Tally& tally);
 

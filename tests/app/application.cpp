@@ -18,7 +18,6 @@ private:
     std::unique_ptr<QGuiApplication> m_application;
 };
 
-const testing::Environment* const environment
-    = testing::AddGlobalTestEnvironment(new Application);
+const testing::Environment* const environment = testing::AddGlobalTestEnvironment(new Application);
 
 } // namespace

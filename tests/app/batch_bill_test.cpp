@@ -21,8 +21,8 @@ protected:
         ASSERT_TRUE(keeper.ok()) << keeper.error().sentence;
         auto workbook = Workbook::open(**keeper);
         ASSERT_TRUE(workbook.ok() && workbook->openPlan(lot7Plan));
-        const auto issued = issue(*workbook,
-            drawOf(workbook->book(), marchDay(10), {{PieceOfWork::doors, 50}}, true));
+        const auto issued = issue(
+            *workbook, drawOf(workbook->book(), marchDay(10), {{PieceOfWork::doors, 50}}, true));
         ASSERT_TRUE(issued.ok()) << issued.error().sentence;
     }
     void expectRefused(const BatchRun& run, const std::string& part) {
@@ -54,8 +54,8 @@ TEST_F(BatchBill, PrintsABidAsItWasSent) {
         ASSERT_TRUE(workbook.ok() && workbook->openPlan(aspen));
         for (const int day : {1, 2}) {
             const PaperJob job{workbook->book(), aspen, {}, {}, marchDay(day)};
-            const auto edit = sendBid(job, figuresFor(workbook->book(), aspen, {}, Effort::quick),
-                workbook->ids());
+            const auto edit = sendBid(
+                job, figuresFor(workbook->book(), aspen, {}, Effort::quick), workbook->ids());
             ASSERT_TRUE(edit.ok()) << edit.error().sentence;
             ASSERT_TRUE(workbook->perform(*edit));
         }
@@ -89,8 +89,8 @@ TEST_F(BatchBill, PrintsExtraAndStatement) {
 }
 
 TEST_F(BatchBill, WritesJournalLines) {
-    const BatchRun run
-        = runBatch({"journal", m_book, "--from", "2026-03-01", "--to", "2026-03-31"});
+    const BatchRun run = runBatch(
+        {"journal", m_book, "--from", "2026-03-01", "--to", "2026-03-31"});
     EXPECT_EQ(run.status, 0) << run.err;
     EXPECT_NE(run.out.find("2026-03-10,Invoice 0001,Accounts receivable,"), std::string::npos)
         << run.out;

@@ -62,8 +62,7 @@ TEST_F(BatchCut, BringsBackTheMeasureSheetThatItPrints) {
     const std::string name = paper("measure")["tables"][0]["rows"][1][1];
     const std::string filled = write("filled.csv",
         QByteArray::fromStdString("opening,width,height,diagonal up\n" + name + ",31 1/2,44,54\n"));
-    ASSERT_EQ(
-        runBatch({"bring", m_book, "--house", "Lot 14", "--measures", filled}).status, 0);
+    ASSERT_EQ(runBatch({"bring", m_book, "--house", "Lot 14", "--measures", filled}).status, 0);
     const nlohmann::json sheet = paper("measure");
     EXPECT_EQ(sheet["totals"]["measured"], 1);
     EXPECT_EQ(sheet["tables"][0]["rows"][0][1], name) << "the file's order is the order walked";

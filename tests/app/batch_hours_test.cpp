@@ -42,8 +42,8 @@ protected:
 };
 
 TEST_F(BatchHours, ASuppliersPricesComeInWholeOrNotAtAll) {
-    const std::string good = write("prices.csv",
-        "Profile,Price,Per\n\"WM 445 casing\",1.75,ft\n\"Nobody's profile\",1,ft\n");
+    const std::string good = write(
+        "prices.csv", "Profile,Price,Per\n\"WM 445 casing\",1.75,ft\n\"Nobody's profile\",1,ft\n");
     const BatchRun refused = runBatch({"bring", m_book, "--prices", good, "--from", "2026-05-01"});
     EXPECT_EQ(refused.status, 1);
     EXPECT_NE(refused.err.find("line 3, Profile: The book has no profile \"Nobody's profile\"."),

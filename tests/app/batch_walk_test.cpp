@@ -17,8 +17,8 @@ class BatchWalk : public testing::Test {
 protected:
     void SetUp() override {
         ASSERT_EQ(runBatch({"new", m_book}).status, 0);
-        const BatchRun brought
-            = runBatch({"bring", m_book, sampleFile("larkspur/larkspur.miterplan")});
+        const BatchRun brought = runBatch(
+            {"bring", m_book, sampleFile("larkspur/larkspur.miterplan")});
         ASSERT_EQ(brought.status, 0) << brought.err;
     }
     nlohmann::json paper(std::string name, std::string of, std::string which) {
@@ -56,8 +56,8 @@ TEST_F(BatchWalk, StartsAHouseThatCostsWhatThePlanWithItsOptionsDoes) {
 TEST_F(BatchWalk, WritesEachPaperAsPdf) {
     for (const std::string name : {"bid", "takeoff", "order"}) {
         const QString pdf = m_folder.filePath(QString::fromStdString(name + ".pdf"));
-        const BatchRun run
-            = runBatch({"print", name, m_book, "--plan", m_plan, "--pdf", pdf.toStdString()});
+        const BatchRun run = runBatch(
+            {"print", name, m_book, "--plan", m_plan, "--pdf", pdf.toStdString()});
         EXPECT_EQ(run.status, 0) << run.err;
         QFile file(pdf);
         ASSERT_TRUE(file.open(QIODevice::ReadOnly));
@@ -84,8 +84,8 @@ TEST_F(BatchWalk, BringsNothingOfAScheduleWithBadRowsUnlessAsked) {
     EXPECT_NE(refused.err.find("line "), std::string::npos) << refused.err;
     const BatchRun list = runBatch({"list", m_book});
     EXPECT_EQ(list.out.find("B / P"), std::string::npos) << "a plan was begun: " << list.out;
-    const BatchRun taken = runBatch({"bring", m_book, "--builder", "B", "--plan", "P", "--windows",
-        windows, "--good-rows"});
+    const BatchRun taken = runBatch(
+        {"bring", m_book, "--builder", "B", "--plan", "P", "--windows", windows, "--good-rows"});
     EXPECT_EQ(taken.status, 0) << taken.err;
     EXPECT_NE(taken.out.find("windows brought in"), std::string::npos) << taken.out;
 }

@@ -70,23 +70,26 @@ Bar formatFaultBar(int every) {
     writeOldBook(folder.book(), 1);
     const std::string old = bytesOf(folder.book());
     DiskUnderTest disk;
-    tryEach(bar, disk, [&](DiskUnderTest& bad, DiskFault fault, int n) {
-        std::filesystem::remove_all(backupFolder(folder.book()));
-        std::filesystem::remove(folder.book() + "-journal");
-        writeBytes(folder.book(), old);
-        bad.failAt(n, fault);
-        const bool opened = openBook(folder.book(), OpenMode::write).ok();
-        const bool failed = bad.failed();
-        bad.heal();
-        if (failed && opened && fault != DiskFault::removeUnsaid)
-            bar.note = "a fault that SQLite mends by itself was met";
-        auto keeper = openBook(folder.book(), OpenMode::write);
-        if (!keeper)
-            bar.lose(faultAt(fault, n) + keeper.error().sentence);
-        else if (const auto book = loadWhole(**keeper); !book || *book != smallBook())
-            bar.lose(faultAt(fault, n) + "the book is not what it was");
-        return failed;
-    }, every);
+    tryEach(
+        bar, disk,
+        [&](DiskUnderTest& bad, DiskFault fault, int n) {
+            std::filesystem::remove_all(backupFolder(folder.book()));
+            std::filesystem::remove(folder.book() + "-journal");
+            writeBytes(folder.book(), old);
+            bad.failAt(n, fault);
+            const bool opened = openBook(folder.book(), OpenMode::write).ok();
+            const bool failed = bad.failed();
+            bad.heal();
+            if (failed && opened && fault != DiskFault::removeUnsaid)
+                bar.note = "a fault that SQLite mends by itself was met";
+            auto keeper = openBook(folder.book(), OpenMode::write);
+            if (!keeper)
+                bar.lose(faultAt(fault, n) + keeper.error().sentence);
+            else if (const auto book = loadWhole(**keeper); !book || *book != smallBook())
+                bar.lose(faultAt(fault, n) + "the book is not what it was");
+            return failed;
+        },
+        every);
     return bar;
 }
 

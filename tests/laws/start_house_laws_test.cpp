@@ -111,7 +111,7 @@ TEST_P(StartHouseLaws, OnlyNewRowsWithNewIds) {
     const std::int64_t highest = highestId(wholeEdit(made.before, ""));
     for (const Change& change : made.edit.changes) {
         EXPECT_FALSE(change.before.has_value());
-        EXPECT_GT(idOf(change.row()), highest);
+        EXPECT_GT(change.row().id(), highest);
     }
     EXPECT_EQ(made.book.sheet(made.start.plan), made.before.sheet(made.start.plan));
 }

@@ -33,6 +33,15 @@ TEST(Layout, FindsAFileOver500Lines) {
     EXPECT_EQ(saidOf("a.cpp", lines), "");
 }
 
+TEST(Layout, FindsALineOver100Characters) {
+    std::string wide(98, '/');
+    wide.append("\u00bd\u2033"); // 100 characters, 103 bytes
+    EXPECT_EQ(saidOf("a.cpp", {licence, wide}), "");
+    wide.push_back('/');
+    EXPECT_EQ(saidOf("a.cpp", {licence, wide}), "a.cpp:2: is over 100 characters wide.\n");
+    EXPECT_EQ(saidOf("a.sql", {"-- SPDX-License-Identifier: GPL-3.0-or-later", wide}), "");
+}
+
 TEST(Layout, FindsAMissingLicenceLine) {
     const std::string sentence = "a.cpp:1: does not begin with its licence line.\n";
     EXPECT_EQ(saidOf("a.cpp", {}), sentence);

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "support/approved_text.h"
 #include "papers/paper_list.h"
 #include "papers/sample_job.h"
 #include "papers/write_paper.h"
+#include "support/approved_text.h"
 
 #include <algorithm>
 
@@ -66,8 +66,8 @@ std::vector<std::string_view> allPapers() {
 
 } // namespace
 
-INSTANTIATE_TEST_SUITE_P(Papers, ApprovedPaper, testing::ValuesIn(allPapers()),
-    [](const auto& paper) {
+INSTANTIATE_TEST_SUITE_P(
+    Papers, ApprovedPaper, testing::ValuesIn(allPapers()), [](const auto& paper) {
         std::string name(paper.param);
         std::ranges::replace(name, '-', '_');
         return name;

@@ -41,7 +41,8 @@ TEST_P(CutPaper, OfAHouse) {
     expectApproved(paperJson(paper), name + ".saw.json");
     const QString folder = qEnvironmentVariable("MITERBOOK_PICTURES"); // for the eye
     if (!folder.isEmpty()) {
-        const QString file = folder + QLatin1Char('/') + QString::fromStdString(name) + QStringLiteral(".pdf");
+        const QString file = folder + QLatin1Char('/') + QString::fromStdString(name)
+            + QStringLiteral(".pdf");
         EXPECT_TRUE(writePdf(paper, PageSize::letter, file).ok());
     }
 }
@@ -129,12 +130,12 @@ INSTANTIATE_TEST_SUITE_P(Sizes, LevelPapers, testing::Values(PageSize::letter, P
 TEST(TableBelow, StandsUnderItsRowOverTheWholeWidth) {
     Paper paper;
     PaperTable table;
-    table.columns = {{"No.", PaperColumn::Align::right, 5}, {"Set to", PaperColumn::Align::right, 9},
-        {"For", PaperColumn::Align::left, 20}};
+    table.columns = {{"No.", PaperColumn::Align::right, 5},
+        {"Set to", PaperColumn::Align::right, 9}, {"For", PaperColumn::Align::left, 20}};
     table.columns[1].strong = true;
     table.columns[2].below = true;
-    table.rows.push_back({PaperTable::Kind::plain,
-        {Cell::of("1"), Cell::of("36 3/8"), Cell::of("W1, W2")}});
+    table.rows.push_back(
+        {PaperTable::Kind::plain, {Cell::of("1"), Cell::of("36 3/8"), Cell::of("W1, W2")}});
     table.rows.push_back({PaperTable::Kind::plain, {Cell::of("2"), Cell::of("24"), Cell::of("")}});
     paper.blocks.emplace_back(std::move(table));
     Device device;

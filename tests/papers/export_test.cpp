@@ -39,8 +39,8 @@ TEST(Export, WritesWhatTheEndingSays) {
 
 TEST(Export, RefusesAnEndingItDoesNotKnow) {
     const QTemporaryDir folder;
-    const Result<void> done
-        = exportPaper({}, PageSize::letter, folder.filePath(QStringLiteral("order.doc")));
+    const Result<void> done = exportPaper(
+        {}, PageSize::letter, folder.filePath(QStringLiteral("order.doc")));
     ASSERT_FALSE(done);
     EXPECT_THAT(done.error().sentence, HasSubstr(".pdf, .csv, .json or .txt"));
     EXPECT_TRUE(QDir(folder.path()).isEmpty());
@@ -48,8 +48,8 @@ TEST(Export, RefusesAnEndingItDoesNotKnow) {
 
 TEST(Export, SaysWhyAPathCannotBeWritten) {
     const QTemporaryDir folder;
-    const Result<void> done
-        = exportPaper({}, PageSize::letter, folder.filePath(QStringLiteral("none/order.csv")));
+    const Result<void> done = exportPaper(
+        {}, PageSize::letter, folder.filePath(QStringLiteral("none/order.csv")));
     ASSERT_FALSE(done);
     EXPECT_EQ(done.error().fault, Fault::storage);
     EXPECT_THAT(done.error().sentence, HasSubstr("none/order.csv"));

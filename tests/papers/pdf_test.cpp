@@ -59,8 +59,8 @@ TEST(Pdf, EachPaperReadsAsItSays) {
         if (paper.type == Paper::Type::labels)
             continue; // a sheet of labels bears nothing else
         ASSERT_TRUE(write(paper, PageSize::letter, path));
-        const std::string text
-            = said("pdftotext", {QStringLiteral("-layout"), path, QStringLiteral("-")});
+        const std::string text = said(
+            "pdftotext", {QStringLiteral("-layout"), path, QStringLiteral("-")});
         EXPECT_THAT(text, HasSubstr("Quillfeather Trim"));
         EXPECT_THAT(text, HasSubstr(paper.title));
         if (!kind.ofShop && !kind.ofSet) {
@@ -78,8 +78,8 @@ TEST(Pdf, ABidShowsItsPriceAndNoCost) {
     const QString path = folder.filePath(QStringLiteral("bid.pdf"));
     const Paper paper = bidPaper(job.houseJob(), job.figures);
     ASSERT_TRUE(write(paper, PageSize::a4, path));
-    const std::string text
-        = said("pdftotext", {QStringLiteral("-layout"), path, QStringLiteral("-")});
+    const std::string text = said(
+        "pdftotext", {QStringLiteral("-layout"), path, QStringLiteral("-")});
     EXPECT_THAT(text, HasSubstr(paper.totals.front().second.text));
     for (const WorkTotal& work : job.figures.estimate.works) {
         EXPECT_THAT(text, Not(HasSubstr(std::to_string(work.labour.cents() % 100'000))));
@@ -145,8 +145,8 @@ TEST(Pdf, SaysWhereItCannotBeWritten) {
     const QTemporaryDir folder;
     const SampleJob job;
     const QString path = folder.filePath(QStringLiteral("no/such/folder/bid.pdf"));
-    const Result<void> written
-        = write(bidPaper(job.planJob(), job.figures), PageSize::letter, path);
+    const Result<void> written = write(
+        bidPaper(job.planJob(), job.figures), PageSize::letter, path);
     ASSERT_FALSE(written);
     EXPECT_EQ(written.error().fault, Fault::storage);
     EXPECT_THAT(written.error().sentence, HasSubstr("no/such/folder/bid.pdf"));

@@ -11,7 +11,7 @@ struct SampleJob {
     Book book;
     JobFigures figures;
     Id<Plan> plan{21};
-    Id<Plan> ownPlan{22};  ///< the house's own copy
+    Id<Plan> ownPlan{22}; ///< the house's own copy
     Id<House> house{23};
     Id<Level> ground{31};
     Id<Level> upper{32};

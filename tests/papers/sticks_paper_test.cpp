@@ -102,8 +102,7 @@ TEST(SticksBegun, TellsSticksApartThatAreNotAsFar) {
     const SheetStop first = sheet().stops.front();
     const std::vector<std::size_t> half(
         first.pieces.begin(), first.pieces.begin() + std::ptrdiff_t(first.pieces.size() / 2));
-    for (const CutPiece& row :
-        ticked(sheet(), half, PieceState::cut, house.plan, kept, ids))
+    for (const CutPiece& row : ticked(sheet(), half, PieceState::cut, house.plan, kept, ids))
         kept.put(row);
     const std::vector<PaperBars::Bar> after = barsOf(sticksPaper(house.job(), figures));
     EXPECT_GT(after.size(), before);
@@ -113,16 +112,18 @@ TEST(SticksBegun, TellsSticksApartThatAreNotAsFar) {
         kept.put(row);
     const std::vector<PaperBars::Bar> spoiled = barsOf(sticksPaper(house.job(), figures));
     expectDrawnOnce(spoiled, sheet());
-    EXPECT_EQ(std::ranges::count_if(spoiled,
-                  [](const PaperBars::Bar& bar) { return bar.parts.front().crossed; }),
-        1) << "what the spoiled piece took is crossed out on its own stick";
+    EXPECT_EQ(std::ranges::count_if(
+                  spoiled, [](const PaperBars::Bar& bar) { return bar.parts.front().crossed; }),
+        1)
+        << "what the spoiled piece took is crossed out on its own stick";
 }
 
 TEST(StickBars, SayBelowWhatFindsNoRoomInside) {
     Paper paper;
     PaperBars bars;
     const std::string names = "W1–W9, W11, W13, W17, W21–W25, W31, W33, W37, W41, W43, W47, W51";
-    bars.bars = {{"1–9: 9 of 12 ft", 144, {{12, "11 3/4", names, true, true}, {60, "60", "W2", true, true}}, "0"},
+    bars.bars = {{"1–9: 9 of 12 ft", 144,
+                     {{12, "11 3/4", names, true, true}, {60, "60", "W2", true, true}}, "0"},
         {"10: 12 ft", 144, {{3, "2 1/2", "W3", false, false}}, "141"}};
     paper.blocks.emplace_back(bars);
     Device device;
@@ -136,7 +137,8 @@ TEST(StickBars, SayBelowWhatFindsNoRoomInside) {
 
 TEST(StickBars, AreWrittenWholeAsATable) {
     PaperBars bars;
-    bars.bars = {{"1, 2: 2 of 12 ft", 144, {{36, "36", "W1, W2", true, true}, {9, "gone", {}}}, "7"}};
+    bars.bars = {
+        {"1, 2: 2 of 12 ft", 144, {{36, "36", "W1, W2", true, true}, {9, "gone", {}}}, "7"}};
     const PaperTable table = asTable(bars);
     ASSERT_EQ(table.rows.size(), 1U);
     EXPECT_EQ(table.rows[0].cells[0].text, "1, 2: 2 of 12 ft");

@@ -24,8 +24,8 @@ TEST(TableWidths, ShareByWeight) {
     Device device;
     const PaperFonts fonts(Paper::Type::office, *device);
     using enum PaperColumn::Align;
-    const auto boxes = columnBoxes(tableOf({{"a", left, 30}, {"b", left, 10}}, {"x", "y"}), fonts,
-        device.area().width());
+    const auto boxes = columnBoxes(
+        tableOf({{"a", left, 30}, {"b", left, 10}}, {"x", "y"}), fonts, device.area().width());
     ASSERT_EQ(boxes.size(), 2U);
     EXPECT_NEAR(boxes[0].width, 3 * boxes[1].width, 1e-6);
     EXPECT_NEAR(boxes[1].left + boxes[1].width, device.area().width(), 1e-6);
@@ -39,8 +39,7 @@ TEST(TableWidths, NumbersHaveTheRoomTheyNeed) {
     const auto boxes = columnBoxes(
         tableOf({{"a", left, 500}, {"b", right, 1}}, {"x", "$12,345,678.90"}), fonts,
         device.area().width());
-    EXPECT_GE(boxes[1].width,
-        fonts.width(TextRole::body, QStringLiteral("$12,345,678.90")) - 1e-6);
+    EXPECT_GE(boxes[1].width, fonts.width(TextRole::body, QStringLiteral("$12,345,678.90")) - 1e-6);
 }
 
 TEST(TableWidths, MoreThanThePageHoldsGoesByWeight) {

@@ -77,7 +77,9 @@ TEST(Wrap, AHugeCellRunsOverPagesWhole) {
 TEST(Wrap, PrintableIsOneHarmlessLine) {
     EXPECT_EQ(printable("a\nb\tc"), QStringLiteral("a b c"));
     EXPECT_EQ(printable("<img src='x'>"), QStringLiteral("<img src='x'>"));
-    EXPECT_EQ(printable("a\xE2\x80\xAE" "b"), QStringLiteral("a b")); // right-to-left override
+    EXPECT_EQ(printable("a\xE2\x80\xAE"
+                        "b"),
+        QStringLiteral("a b")); // right-to-left override
     EXPECT_EQ(printable("\xFF"), QString(QChar(QChar::ReplacementCharacter)));
 }
 

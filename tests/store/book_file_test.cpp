@@ -108,8 +108,7 @@ TEST_F(BookFile, OpenedForLookingItRefusesToWrite) {
     Builder builder;
     builder.id = Id<Builder>(50);
     builder.name = "Marlow";
-    const auto done
-        = workbook->perform(putEdit(workbook->book(), "Add builder Marlow", builder));
+    const auto done = workbook->perform(putEdit(workbook->book(), "Add builder Marlow", builder));
     ASSERT_FALSE(done.ok());
     EXPECT_EQ(done.error().sentence,
         "\"shop.miterbook\" was opened for looking only. Nothing was changed.");

@@ -73,8 +73,9 @@ TEST_F(DamagedFile, AWordThatIsNone) {
     runRaw(m_folder.book(), "UPDATE opening SET style = 'curly' WHERE id = 43");
     const auto read = readAll();
     ASSERT_FALSE(read.ok());
-    EXPECT_EQ(read.error().sentence, "The book file is damaged or from a newer program: the style "
-                                     "of opening 43 is \"curly\".");
+    EXPECT_EQ(read.error().sentence,
+        "The book file is damaged or from a newer program: the style "
+        "of opening 43 is \"curly\".");
 }
 
 TEST_F(DamagedFile, AListThatIsNone) {
@@ -94,8 +95,8 @@ TEST_F(DamagedFile, ADanglingReferenceIsFound) {
     runRaw(m_folder.book(), "PRAGMA foreign_keys = OFF; DELETE FROM profile");
     const auto read = readAll();
     ASSERT_FALSE(read.ok());
-    EXPECT_NE(read.error().sentence.find("names something that is not in the book"),
-        std::string::npos);
+    EXPECT_NE(
+        read.error().sentence.find("names something that is not in the book"), std::string::npos);
 }
 
 TEST_F(DamagedFile, AJournalThatCannotBeRead) {

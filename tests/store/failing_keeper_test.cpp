@@ -23,8 +23,7 @@ class FailingKeeper : public testing::Test {
 protected:
     void SetUp() override {
         ASSERT_TRUE(createBook(m_folder.book(), smallBook()).ok());
-        const StoreOptions options{
-            nullptr, [this](std::string_view sql) { return m_budget(sql); }};
+        const StoreOptions options{nullptr, [this](std::string_view sql) { return m_budget(sql); }};
         auto opened = openBook(m_folder.book(), OpenMode::write, options);
         ASSERT_TRUE(opened.ok()) << opened.error().sentence;
         m_keeper = std::move(opened).value();
@@ -60,8 +59,8 @@ TEST_F(FailingKeeper, StartingAHouse) {
     const HouseStart start{Id<Plan>(31), {{}, {Id<Variant>(40)}}, "Lot 3", "3", "", noDate};
     const auto edit = startHouse(m_workbook->book(), m_workbook->ids(), start);
     ASSERT_TRUE(edit.ok()) << edit.error().sentence;
-    // House, work plan, level, room and one opening, ties of the last four; and begin, journal, last id,
-    // commit.
+    // House, work plan, level, room and one opening, ties of the last four; and begin, journal,
+    // last id, commit.
     EXPECT_EQ(failUntilDone(*edit), 13);
     EXPECT_EQ(*loadWhole(*m_keeper), m_workbook->book());
 }

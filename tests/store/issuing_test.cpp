@@ -59,8 +59,8 @@ Book read(Connection& connection) {
 
 Edit depositEdit(const Book& book, std::int64_t firstId) {
     IdSource ids(firstId);
-    return issueBill(book, ids,
-        *makeDeposit(*billingOf(book, lot7), marchDay(2), Money::dollars(1)))
+    return issueBill(
+        book, ids, *makeDeposit(*billingOf(book, lot7), marchDay(2), Money::dollars(1)))
         .value();
 }
 

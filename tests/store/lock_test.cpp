@@ -24,8 +24,7 @@ TEST_F(Lock, TheSecondIsToldWhoHoldsTheBook) {
     ASSERT_FALSE(second.ok());
     EXPECT_EQ(second.error().fault, Fault::conflict);
     const std::string process = "process " + std::to_string(getpid());
-    EXPECT_NE(second.error().sentence.find(process), std::string::npos)
-        << second.error().sentence;
+    EXPECT_NE(second.error().sentence.find(process), std::string::npos) << second.error().sentence;
     EXPECT_NE(second.error().sentence.find(" since 20"), std::string::npos)
         << second.error().sentence;
 }

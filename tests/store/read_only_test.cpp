@@ -32,19 +32,15 @@ using std::filesystem::perms;
 
 class ReadOnlyPlace : public testing::Test {
 protected:
-    void SetUp() override {
-        ASSERT_TRUE(createBook(m_folder.book(), smallBook()).ok());
-    }
+    void SetUp() override { ASSERT_TRUE(createBook(m_folder.book(), smallBook()).ok()); }
     void TearDown() override { std::filesystem::permissions(m_folder.path(), perms::owner_all); }
     void allow(perms folder, perms file) {
         std::filesystem::permissions(m_folder.book(), file);
         std::filesystem::permissions(m_folder.path(), folder);
     }
     static constexpr perms readable = perms::owner_read | perms::group_read | perms::others_read;
-    static constexpr perms enterable
-        = perms::owner_exec | perms::group_exec | perms::others_exec;
-    static constexpr perms writable
-        = perms::owner_write | perms::group_write | perms::others_write;
+    static constexpr perms enterable = perms::owner_exec | perms::group_exec | perms::others_exec;
+    static constexpr perms writable = perms::owner_write | perms::group_write | perms::others_write;
     BookFolder m_folder;
 };
 
@@ -55,8 +51,9 @@ TEST_F(ReadOnlyPlace, AReadOnlyFile) {
     const auto opened = openBook(m_folder.book(), OpenMode::write);
     ASSERT_FALSE(opened.ok());
     EXPECT_EQ(opened.error().fault, Fault::storage);
-    EXPECT_EQ(opened.error().sentence, "\"shop.miterbook\" cannot be changed: the file is "
-                                       "read-only. It can be opened for looking only.");
+    EXPECT_EQ(opened.error().sentence,
+        "\"shop.miterbook\" cannot be changed: the file is "
+        "read-only. It can be opened for looking only.");
     EXPECT_TRUE(openBook(m_folder.book(), OpenMode::look).ok());
 }
 
@@ -66,8 +63,9 @@ TEST_F(ReadOnlyPlace, AReadOnlyFolder) {
     ASSERT_TRUE(nobody.works());
     const auto opened = openBook(m_folder.book(), OpenMode::write);
     ASSERT_FALSE(opened.ok());
-    EXPECT_EQ(opened.error().sentence, "\"shop.miterbook\" cannot be changed: its folder is "
-                                       "read-only. It can be opened for looking only.");
+    EXPECT_EQ(opened.error().sentence,
+        "\"shop.miterbook\" cannot be changed: its folder is "
+        "read-only. It can be opened for looking only.");
     auto looked = openBook(m_folder.book(), OpenMode::look);
     ASSERT_TRUE(looked.ok()) << looked.error().sentence;
     EXPECT_EQ(*loadWhole(**looked), smallBook());

@@ -33,8 +33,8 @@ protected:
 };
 
 TEST_F(References, AProfileWithSticks) {
-    expectConflict(removal<Profile>(20),
-        "The profile \"Flat casing\" is still used by the stick 21.");
+    expectConflict(
+        removal<Profile>(20), "The profile \"Flat casing\" is still used by the stick 21.");
 }
 
 TEST_F(References, ARoomWithSeveralOpenings) {

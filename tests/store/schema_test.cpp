@@ -56,19 +56,18 @@ TEST_F(Schema, ReferencesAreTheIds) {
                         std::string(field.name) + " " + std::string(Named<Member>::table));
             }
         });
-        const auto held
-            = ask("SELECT \"from\" || ' ' || \"table\" FROM pragma_foreign_key_list('" + table
-                + "')");
+        const auto held = ask(
+            "SELECT \"from\" || ' ' || \"table\" FROM pragma_foreign_key_list('" + table + "')");
         EXPECT_EQ(std::set<std::string>(held.begin(), held.end()), wanted) << table;
     });
 }
 
 TEST_F(Schema, EveryReferenceHasAnIndex) {
-    const auto without
-        = ask("SELECT t.name || '.' || f.\"from\" FROM sqlite_schema t, "
-              "pragma_foreign_key_list(t.name) f WHERE t.type = 'table' AND NOT EXISTS "
-              "(SELECT 1 FROM pragma_index_list(t.name) i, pragma_index_info(i.name) c "
-              "WHERE c.seqno = 0 AND c.name = f.\"from\")");
+    const auto without = ask(
+        "SELECT t.name || '.' || f.\"from\" FROM sqlite_schema t, "
+        "pragma_foreign_key_list(t.name) f WHERE t.type = 'table' AND NOT EXISTS "
+        "(SELECT 1 FROM pragma_index_list(t.name) i, pragma_index_info(i.name) c "
+        "WHERE c.seqno = 0 AND c.name = f.\"from\")");
     EXPECT_EQ(without, std::vector<std::string>());
 }
 
@@ -93,8 +92,8 @@ TEST(SchemaSteps, AreNumberedWithoutGaps) {
 }
 
 TEST(SchemaSteps, StatementsEndWithASemicolonAtTheEndOfALine) {
-    const auto statements
-        = statementsOf("-- a; b\r\nCREATE TABLE a (\n  x INT);\r\nCREATE TABLE b (y);");
+    const auto statements = statementsOf(
+        "-- a; b\r\nCREATE TABLE a (\n  x INT);\r\nCREATE TABLE b (y);");
     ASSERT_TRUE(statements.ok());
     ASSERT_EQ(statements->size(), 2U);
     EXPECT_EQ(statements->front(), "CREATE TABLE a (\n  x INT);");

@@ -45,8 +45,8 @@ protected:
         house.work = work.id;
         house.name = "Lot 12";
         book.jobs.of<House>().put(house);
-        for (const TimeEntry& each : {entry(910, 0, lot12), entry(911, 1, lot12), entry(912, 9, lot12),
-                 entry(913, 1, {}), entry(914, 9, lot12, TimeKind::callback),
+        for (const TimeEntry& each : {entry(910, 0, lot12), entry(911, 1, lot12),
+                 entry(912, 9, lot12), entry(913, 1, {}), entry(914, 9, lot12, TimeKind::callback),
                  entry(915, 10, lot12, TimeKind::callback)})
             book.time.change(nullptr, &each);
         m_whole = book;

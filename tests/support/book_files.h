@@ -31,8 +31,8 @@ private:
     std::unique_ptr<QCoreApplication> m_application;
 };
 
-inline testing::Environment* const qtCore
-    = testing::AddGlobalTestEnvironment(new QtCoreEnvironment);
+inline testing::Environment* const qtCore = testing::AddGlobalTestEnvironment(
+    new QtCoreEnvironment);
 
 /// A folder that goes with the test, with a place for a book.
 class BookFolder {

@@ -19,7 +19,7 @@ public:
     template <class Row>
     void make() {
         Row row = present<Row>();
-        add("Add", std::nullopt, m_rows.row(m_book, m_ids.next<Row>(), placeOf(row)));
+        add("Add", std::nullopt, m_rows.row(m_book, m_ids.next<Row>(), planFor(row)));
         remove(row);
         for (std::size_t n = 0; n < fieldCount<Row>; ++n) {
             Row changed = row;
@@ -49,11 +49,11 @@ private:
 
     template <class Row>
     static const Row& last(const Table<Row>& table) {
-        return std::prev(table.end())->second;
+        return std::ranges::prev(table.end())->second;
     }
 
     template <class Row>
-    static Id<Plan> placeOf(const Row& row) {
+    static Id<Plan> planFor(const Row& row) {
         if constexpr (belowPlan<Row>)
             return row.plan;
         else

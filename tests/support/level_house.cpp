@@ -8,8 +8,8 @@ namespace miterbook {
 
 namespace {
 
-void addProfile(PriceBook& prices, std::int64_t id, const char* name, ProfileUse use,
-    Length width, int spring) {
+void addProfile(PriceBook& prices, std::int64_t id, const char* name, ProfileUse use, Length width,
+    int spring) {
     Profile row;
     row.id = Id<Profile>(id);
     row.name = name;

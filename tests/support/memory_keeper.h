@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "job/keeper.h"
 #include "job/any_row.h"
+#include "job/keeper.h"
 #include "job/whole_edit.h"
 
 #include <utility>
@@ -46,9 +46,7 @@ public:
         return found;
     }
     Result<SheetRows> loadPlan(Id<Plan> plan) override { return m_book.sheet(plan); }
-    Result<std::int64_t> lastId() override {
-        return highestId(wholeEdit(m_book, "all rows"));
-    }
+    Result<std::int64_t> lastId() override { return highestId(wholeEdit(m_book, "all rows")); }
     Result<void> write(const Edit& edit) override {
         if (!m_failure.empty())
             return Error{Fault::storage, m_failure};

@@ -16,7 +16,7 @@ public:
 
     template <class Row>
     void add() {
-        if constexpr (onlyOne<Row>) {
+        if constexpr (isSettings<Row>) {
             put(m_rows.row(m_book, Id<Row>(1), {}));
         } else if constexpr (belowPlan<Row>) {
             for (const Id<Plan> plan : plansOf(m_book))

@@ -9,9 +9,9 @@
 
 namespace miterbook {
 
-/// Makes rows of any kind with every field filled, driven by Describe, and changes a row's fields one
-/// at a time. References go to rows that the book has; rows below a plan name only rows below it.
-/// The values fit their types; whether a carpenter would believe them is not asked.
+/// Makes rows of any kind with every field filled, driven by Describe, and changes a row's fields
+/// one at a time. References go to rows that the book has; rows below a plan name only rows below
+/// it. The values fit their types; whether a carpenter would believe them is not asked.
 class RandomRows {
 public:
     explicit RandomRows(std::uint32_t seed)

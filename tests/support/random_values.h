@@ -25,13 +25,15 @@ public:
 
     void fill(int& value) { value = static_cast<int>(below(2000)) - 1000; }
     void fill(bool& value) { value = below(2) == 1; }
-    void fill(std::string& value) { value = texts[below(texts.size())] + std::to_string(below(1000)); }
+    void fill(std::string& value) {
+        value = texts[below(texts.size())] + std::to_string(below(1000));
+    }
     void fill(LongText& value) { fill(value.text); }
     void fill(Date& value) {
         const int day = static_cast<int>(below(20'000));
-        value = day == 0 ? noDate
-                         : Date(std::chrono::sys_days(std::chrono::year(2020) / 1 / 1)
-                             + std::chrono::days(day));
+        value = day == 0
+            ? noDate
+            : Date(std::chrono::sys_days(std::chrono::year(2020) / 1 / 1) + std::chrono::days(day));
     }
     void fill(Conditions& value) {
         value = {};
@@ -51,8 +53,7 @@ public:
         value = Words<E>::list[below(Words<E>::list.size())].value;
     }
     /// Lengths, money, percentages...: any whole number, large and negative ones too.
-    template <StoredWhole T>
-        requires(!isId<T>)
+    template <StoredNumber T>
     void fill(T& value) {
         const auto number = static_cast<std::int64_t>(m_engine()) * m_engine();
         value = *WholeForm<T>::read(below(8) == 0 ? -number : number / 1'000'000);

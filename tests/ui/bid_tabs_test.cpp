@@ -12,10 +12,10 @@
 #include "ui/ui_kit.h"
 #include "widgets/data_table.h"
 
-#include <QPushButton>
 #include <QApplication>
 #include <QCheckBox>
 #include <QLineEdit>
+#include <QPushButton>
 #include <QTabWidget>
 #include <QTableView>
 #include <QTest>
@@ -114,7 +114,8 @@ TEST_F(BidTabsTest, ALineIsSwitchedByKeys) {
     tab.switchLine();
     EXPECT_EQ(m_kit.refused(), u"Choose a line in the table first."_s);
     pricePiece(Task::base, Money::cents(10));
-    EXPECT_TRUE(tab.words().startsWith(u"At your piece prices these lose"_s)) << tab.words().toStdString();
+    EXPECT_TRUE(tab.words().startsWith(u"At your piece prices these lose"_s))
+        << tab.words().toStdString();
     const int row = rowCalled(tab.lines(), 1, u"base, one piece"_s);
     ASSERT_GE(row, 0);
     EXPECT_EQ(cell(tab.lines(), row, 9), u"cost"_s);
@@ -130,7 +131,8 @@ TEST_F(BidTabsTest, ALineIsSwitchedByKeys) {
     ASSERT_TRUE(other);
     QTest::keyClick(other, Qt::Key_Space);
     EXPECT_EQ(m_kit.refused(), u"Choose a line in the table first."_s) << "nothing new was refused";
-    EXPECT_EQ(cell(tab.lines(), rowCalled(tab.lines(), 1, u"base, one piece"_s), 9), u"the piece"_s);
+    EXPECT_EQ(
+        cell(tab.lines(), rowCalled(tab.lines(), 1, u"base, one piece"_s), 9), u"the piece"_s);
     EXPECT_LT(price(), before);
     picture(u"both-ways"_s);
     m_kit.desk().undoStack().undo();
@@ -152,7 +154,8 @@ TEST_F(BidTabsTest, TheFormsRulesMoveThePrice) {
     type(u"Minimum job"_s, u"90,000"_s);
     EXPECT_EQ(price(), Money::dollars(90'000));
     type(u"Minimum job"_s, u"-5"_s);
-    EXPECT_TRUE(m_kit.refused().contains(u"A minimum job of -5.00"_s)) << m_kit.refused().toStdString();
+    EXPECT_TRUE(m_kit.refused().contains(u"A minimum job of -5.00"_s))
+        << m_kit.refused().toStdString();
     type(u"Prices in force on"_s, u"soon"_s);
     EXPECT_TRUE(m_kit.refused().contains(u"soon"_s));
     type(u"Prices in force on"_s, u"2026-01-15"_s);
@@ -203,13 +206,15 @@ TEST_F(BidTabsTest, TheSetSaysWhatMovedAndWhy) {
     PriceSheetTab& tab = m_page.sheet();
     tab.reckon();
     EXPECT_GT(tab.prices().table()->model()->rowCount(), 2);
-    EXPECT_TRUE(tab.words().contains(u"Reckon again after a change"_s)) << tab.words().toStdString();
+    EXPECT_TRUE(tab.words().contains(u"Reckon again after a change"_s))
+        << tab.words().toStdString();
     LabourRate rate = book().prices.of<LabourRate>().begin()->second;
     rate.minutes = MinutesPerUnit::whole(99);
     ASSERT_TRUE(m_kit.desk().perform(putEdit(book(), "Revise", rate)));
     EXPECT_TRUE(tab.words().contains(u"Changed since this sheet: labour rate"_s));
     tab.reckon();
-    EXPECT_TRUE(tab.words().contains(u"have moved since the sheet before"_s)) << tab.words().toStdString();
+    EXPECT_TRUE(tab.words().contains(u"have moved since the sheet before"_s))
+        << tab.words().toStdString();
     EXPECT_TRUE(tab.words().contains(u"Changed in between: labour rate"_s));
     picture(u"plan-set"_s);
 }
@@ -222,12 +227,14 @@ TEST_F(BidTabsTest, APurchaseOrderIsHeldAgainstTheSheet) {
     type(u"Total of the purchase order"_s, u"x"_s);
     EXPECT_TRUE(tab.orderWords().contains(u"is not an amount"_s)) << tab.orderWords().toStdString();
     type(u"Total of the purchase order"_s, u"1,000"_s);
-    EXPECT_TRUE(tab.orderWords().contains(u"By the sheet: Plan price"_s)) << tab.orderWords().toStdString();
+    EXPECT_TRUE(tab.orderWords().contains(u"By the sheet: Plan price"_s))
+        << tab.orderWords().toStdString();
     EXPECT_TRUE(tab.orderWords().contains(u"short"_s));
     const QString words = tab.orderWords();
     const QString sheet = words.section(u"= $"_s, 1).section(u". "_s, 0, 0);
     type(u"Total of the purchase order"_s, sheet);
-    EXPECT_TRUE(tab.orderWords().contains(u"The order agrees."_s)) << tab.orderWords().toStdString();
+    EXPECT_TRUE(tab.orderWords().contains(u"The order agrees."_s))
+        << tab.orderWords().toStdString();
     picture(u"purchase-order"_s);
 }
 

@@ -5,11 +5,11 @@
 #include "stages/bill/bill_page.h"
 #include "stages/bill/draw_tab.h"
 #include "stages/bill/extras_tab.h"
-#include "widgets/field_dialog.h"
 #include "stages/bill/invoices_tab.h"
 #include "stages/bill/photos.h"
 #include "ui/ui_kit.h"
 #include "widgets/data_table.h"
+#include "widgets/field_dialog.h"
 #include "windows/dates_tab.h"
 #include "windows/money_desk.h"
 #include "windows/office_page.h"
@@ -82,7 +82,8 @@ protected:
         const QString folder = qEnvironmentVariable("MITERBOOK_PICTURES"); // for the eye
         QApplication::processEvents();
         if (!folder.isEmpty())
-            widget.grab().save(folder + u"/bill-"_s + name.replace(u' ', u'-').toLower() + u".png"_s);
+            widget.grab().save(
+                folder + u"/bill-"_s + name.replace(u' ', u'-').toLower() + u".png"_s);
     }
     void addExtra(const QString& title, const QString& price) {
         line(u"New extra"_s)->setText(title);

@@ -9,8 +9,10 @@ namespace miterbook {
 namespace {
 
 TEST(CellBlock, LinesAndTabs) {
-    EXPECT_EQ(readCellBlock(u"W1\t36\r\nW2\t48\r\n"_s), (CellBlock{{u"W1"_s, u"36"_s}, {u"W2"_s, u"48"_s}}));
-    EXPECT_EQ(readCellBlock(u"W1\t36\rW2\t48"_s), (CellBlock{{u"W1"_s, u"36"_s}, {u"W2"_s, u"48"_s}}));
+    EXPECT_EQ(readCellBlock(u"W1\t36\r\nW2\t48\r\n"_s),
+        (CellBlock{{u"W1"_s, u"36"_s}, {u"W2"_s, u"48"_s}}));
+    EXPECT_EQ(
+        readCellBlock(u"W1\t36\rW2\t48"_s), (CellBlock{{u"W1"_s, u"36"_s}, {u"W2"_s, u"48"_s}}));
 }
 
 TEST(CellBlock, InchMarksAreNoQuotes) {
@@ -30,13 +32,14 @@ TEST(CellBlock, EmptyCellsKeepTheirPlace) {
 
 // A stranger's room name must not become a formula in the spreadsheet it is pasted into.
 TEST(CellBlock, FormulasAreGuardedAndComeBack) {
-    EXPECT_EQ(writeCellBlock({{u"=1+1"_s, u"@x"_s, u"-3"_s, u"2-8"_s}}), u"'=1+1\t'@x\t-3\t2-8\n"_s);
+    EXPECT_EQ(
+        writeCellBlock({{u"=1+1"_s, u"@x"_s, u"-3"_s, u"2-8"_s}}), u"'=1+1\t'@x\t-3\t2-8\n"_s);
     EXPECT_EQ(readCellBlock(u"'=1+1\t'tis\n"_s), (CellBlock{{u"=1+1"_s, u"'tis"_s}}));
 }
 
 TEST(CellBlock, WhatIsWrittenReadsBack) {
-    const CellBlock block{{u"plain"_s, u"tab\there"_s, u"line\nhere"_s},
-        {u"\"quoted"_s, u"35 1/2\""_s, u""_s}};
+    const CellBlock block{
+        {u"plain"_s, u"tab\there"_s, u"line\nhere"_s}, {u"\"quoted"_s, u"35 1/2\""_s, u""_s}};
     EXPECT_EQ(readCellBlock(writeCellBlock(block)), block);
 }
 

@@ -19,8 +19,8 @@ TEST(Chosen, ByWordPrefixOrNotAtAll) {
     EXPECT_FALSE(chosenOf(words, u"p"_s).ok()) << "two begin with it";
     const auto unknown = chosenOf(words, u"gate"_s);
     ASSERT_FALSE(unknown.ok());
-    EXPECT_EQ(unknown.error().sentence,
-        "\"gate\" is not one of: window, prehung door, pocket door.");
+    EXPECT_EQ(
+        unknown.error().sentence, "\"gate\" is not one of: window, prehung door, pocket door.");
 }
 
 TEST(Chosen, YesAndNo) {
@@ -34,7 +34,7 @@ TEST(Width, TakesAWholeSize) {
     Opening door;
     door.kind = OpeningKind::prehungDoor;
     ASSERT_TRUE(putWidthOrSize(door, u"3068"_s, kit.book()).ok());
-    EXPECT_EQ(door.width, Length::inches(36));  // [cp] 3068 is 3 ft 0 by 6 ft 8
+    EXPECT_EQ(door.width, Length::inches(36)); // [cp] 3068 is 3 ft 0 by 6 ft 8
     EXPECT_EQ(door.height, Length::inches(80));
     ASSERT_TRUE(putWidthOrSize(door, u"2-8"_s, kit.book()).ok());
     EXPECT_EQ(door.width, Length::inches(32));
@@ -49,8 +49,8 @@ TEST(Width, TakesAWholeSize) {
 
 /// What a cell says must be taken back as the same row: else a copied cell could not be pasted.
 template <class Row>
-void expectReadsBack(const std::vector<Row>& rows, std::span<const Column<Row>> columns,
-    const Book& book) {
+void expectReadsBack(
+    const std::vector<Row>& rows, std::span<const Column<Row>> columns, const Book& book) {
     for (const Row& row : rows) {
         for (const Column<Row>& column : columns) {
             if (!column.edit || (column.applies && !column.applies(row)))

@@ -335,9 +335,8 @@ TEST_F(CutPageTest, SticksAreTickedAndTheirRemaindersPutAway) {
 }
 
 TEST_F(CutPageTest, ATabNobodySeesIsFilledWhenItIsShown) {
-    const auto firstState = [](SheetTab& tab) {
-        return tab.stops().table()->model()->index(0, 1).data().toString();
-    };
+    const auto firstState
+        = [](SheetTab& tab) { return tab.stops().table()->model()->index(0, 1).data().toString(); };
     m_page->tabs().setCurrentIndex(1);
     const SheetStop first = *m_page->cut().stops().front();
     EXPECT_EQ(firstState(m_page->sheet()), QString());
@@ -378,8 +377,8 @@ TEST_F(CutPageTest, OneFaceOfADoorIsTickedByItsName) {
     EXPECT_TRUE(m_kit.refused().isEmpty()) << m_kit.refused().toStdString();
     for (const SheetPiece& piece : sheet().pieces) {
         if (piece.piece.ofOpening && piece.piece.source.name == door) {
-            EXPECT_EQ(piece.state, piece.piece.key.copy == 2 ? PieceState::assembled
-                                                             : PieceState::listed);
+            EXPECT_EQ(piece.state,
+                piece.piece.key.copy == 2 ? PieceState::assembled : PieceState::listed);
         }
     }
 }

@@ -19,7 +19,8 @@ namespace {
 std::vector<FigureRow> rowsOf(const QStringList& words) {
     std::vector<FigureRow> rows;
     for (const QString& word : words)
-        rows.push_back({{{word, std::nullopt}, {u"7"_s, 7.0}, {u"end"_s, std::nullopt}}, word, false});
+        rows.push_back(
+            {{{word, std::nullopt}, {u"7"_s, 7.0}, {u"end"_s, std::nullopt}}, word, false});
     return rows;
 }
 

@@ -27,8 +27,8 @@ TEST(Houses, ShowPriceAndHoursOnceTheyAreKnown) {
     page.resize(1200, 500);
     page.show();
     auto* table = page.findChild<DataTable*>();
-    ASSERT_TRUE(QTest::qWaitFor(
-        [&] { return !cellText(*table, 0, u"Hours bid"_s).isEmpty(); }, 60'000));
+    ASSERT_TRUE(
+        QTest::qWaitFor([&] { return !cellText(*table, 0, u"Hours bid"_s).isEmpty(); }, 60'000));
     EXPECT_GT(cellText(*table, 0, u"Hours bid"_s).toDouble(), 10);
     EXPECT_EQ(cellText(*table, 0, u"Builder"_s), u"Hollis Homes"_s);
     EXPECT_EQ(cellText(*table, 0, u"Started"_s), u"2026-11-25"_s);

@@ -49,9 +49,8 @@ TEST(LongWorkTest, ShortWorkShowsNothing) {
     QWidget window;
     window.show();
     bool shown = false;
-    EXPECT_TRUE(runLong(&window, QStringLiteral("Reckoning"), [&](LongWork&) {
-        QThread::msleep(20);
-    }));
+    EXPECT_TRUE(
+        runLong(&window, QStringLiteral("Reckoning"), [&](LongWork&) { QThread::msleep(20); }));
     for (auto* dialog : window.findChildren<QProgressDialog*>())
         shown = shown || dialog->isVisible();
     EXPECT_FALSE(shown);

@@ -5,9 +5,9 @@
 #include "widgets/table_proxy.h"
 #include "windows/main_window.h"
 
+#include <QAbstractButton>
 #include <QAbstractItemModelTester>
 #include <QAccessible>
-#include <QAbstractButton>
 #include <QComboBox>
 #include <QLineEdit>
 #include <QListWidget>
@@ -87,7 +87,8 @@ TEST_F(ModelsTest, EveryModelKeepsTheRulesWhileTheBookChanges) {
 TEST_F(ModelsTest, EveryControlHasAName) {
     for (const QWidget* widget : m_window->findChildren<QWidget*>()) {
         const bool control = qobject_cast<const QLineEdit*>(widget)
-            || qobject_cast<const QComboBox*>(widget) || qobject_cast<const QAbstractButton*>(widget)
+            || qobject_cast<const QComboBox*>(widget)
+            || qobject_cast<const QAbstractButton*>(widget)
             || qobject_cast<const QAbstractItemView*>(widget);
         // Qt's own parts, named by the widget they belong to.
         const bool inner = widget->objectName().startsWith(u"qt_"_s)
@@ -100,8 +101,8 @@ TEST_F(ModelsTest, EveryControlHasAName) {
             || widget->parentWidget()->inherits("QMenuBar");
         if (!control || inner)
             continue;
-        QAccessibleInterface* spoken
-            = QAccessible::queryAccessibleInterface(const_cast<QWidget*>(widget));
+        QAccessibleInterface* spoken = QAccessible::queryAccessibleInterface(
+            const_cast<QWidget*>(widget));
         ASSERT_NE(spoken, nullptr);
         EXPECT_FALSE(spoken->text(QAccessible::Name).isEmpty())
             << widget->metaObject()->className() << " in "

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The drawing with real presses and keys: rooms, openings in their walls, what stands against walls,
-// marks, each one edit that undo takes back.
+// The drawing with real presses and keys: rooms, openings in their walls, what stands against
+// walls, marks, each one edit that undo takes back.
 #include "desk/figure_desk.h"
 #include "stages/plan/drawing/plan_panel.h"
 #include "stages/plan/plan_stage.h"
@@ -67,9 +67,7 @@ protected:
     const Opening& opening(std::size_t n = 0) const {
         return std::next(rows().of<Opening>().begin(), static_cast<long>(n))->second;
     }
-    QPoint at(double x, double y) const {
-        return view().frame().toScreen(QPointF(x, y)).toPoint();
-    }
+    QPoint at(double x, double y) const { return view().frame().toScreen(QPointF(x, y)).toPoint(); }
     void click(double x, double y, Qt::KeyboardModifiers keys = {}) {
         QTest::mouseClick(&view(), Qt::LeftButton, keys, at(x, y));
     }

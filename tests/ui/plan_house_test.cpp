@@ -81,9 +81,7 @@ protected:
         if (!folder.isEmpty())
             widget->grab().save(folder + u'/' + name + u".png"_s);
     }
-    QPoint at(double x, double y) const {
-        return view().frame().toScreen(QPointF(x, y)).toPoint();
-    }
+    QPoint at(double x, double y) const { return view().frame().toScreen(QPointF(x, y)).toPoint(); }
 
     UiKit m_kit;
     FigureDesk m_figures;
@@ -154,7 +152,8 @@ TEST_F(PlanOfAHouse, OffersOnlyWhatIsTicked) {
     EXPECT_EQ(dialog.chosen().front().what, "room \"<b>Den</b>\"");
     dialog.list().item(1)->setCheckState(Qt::Unchecked);
     for (const QPushButton* button : dialog.findChildren<QPushButton*>())
-        EXPECT_EQ(button->isEnabled(), button->text() == u"Later"_s) << button->text().toStdString();
+        EXPECT_EQ(button->isEnabled(), button->text() == u"Later"_s)
+            << button->text().toStdString();
 }
 
 TEST_F(PlanOfAHouse, SaysWhereTheSawStandsByPointerAndKeys) {
@@ -216,12 +215,11 @@ TEST_F(PlanOfAHouse, ElevationsAndOptionsSayWhatTheyAdd) {
 
 TEST(OptionText, SaysAnotherPriceOnlyWhereItIsAnother) {
     PlanPrices prices;
-    prices.columns = {{{}, "As drawn", Money::dollars(100)}, {Id<Variant>(1), "A", Money::dollars(90)},
-        {Id<Variant>(2), "B", Money::dollars(120)}};
-    const PlanPrices::Option option{Id<Variant>(3), "Den",
-        {Money::dollars(40), Money::dollars(40), Money::dollars(-5)}};
-    EXPECT_EQ(optionText(prices, option, u"$"_s),
-        u"Den: +$40.00; with elevation B \u2212$5.00"_s);
+    prices.columns = {{{}, "As drawn", Money::dollars(100)},
+        {Id<Variant>(1), "A", Money::dollars(90)}, {Id<Variant>(2), "B", Money::dollars(120)}};
+    const PlanPrices::Option option{
+        Id<Variant>(3), "Den", {Money::dollars(40), Money::dollars(40), Money::dollars(-5)}};
+    EXPECT_EQ(optionText(prices, option, u"$"_s), u"Den: +$40.00; with elevation B \u2212$5.00"_s);
 }
 
 TEST_F(PlanOfAHouse, ABuildersPlanHasNoSaw) {

@@ -98,7 +98,8 @@ TEST(Sheet, BadPdfsAreSaid) {
     EXPECT_EQ(refusal(""), "A1.pdf is empty.");
     std::mt19937 random(5);
     const std::string good = pdfOf(1);
-    for (int i = 0; i < 60; ++i) { // cut short and with bytes changed: a sentence or a page, no more
+    for (int i = 0; i < 60;
+         ++i) { // cut short and with bytes changed: a sentence or a page, no more
         std::string bad = good.substr(0, random() % good.size());
         for (int k = 0; k < 20 && !bad.empty(); ++k)
             bad[random() % bad.size()] = static_cast<char>(random());
@@ -167,8 +168,7 @@ TEST(Sheet, DxfLinesArcsAndBlocksAreRead) {
     ASSERT_EQ(lines->lines.size(), 1U);
     EXPECT_EQ(lines->lines[0].p2(), QPointF(120, 96));
     EXPECT_EQ(lines->units, 1);
-    const auto circle = readDxfLines(
-        dxf("0\nCIRCLE\n8\n0\n10\n5\n20\n5\n40\n2\n"), 1000);
+    const auto circle = readDxfLines(dxf("0\nCIRCLE\n8\n0\n10\n5\n20\n5\n40\n2\n"), 1000);
     ASSERT_TRUE(circle.ok());
     EXPECT_EQ(circle->lines.size(), 48U);
     const auto opened = openSheet("A1.dxf", Bytes(dxf(dxfLine("120", "96"))), 1);
@@ -190,8 +190,8 @@ TEST(Sheet, RubbishDxfIsSaidSoon) {
     for (int i = 0; i < 40; ++i)
         block += "0\nINSERT\n8\n0\n2\nA\n10\n1\n20\n1\n";
     block += "0\nENDBLK\n0\nENDSEC\n";
-    const auto nested
-        = readDxfLines(block + dxf("0\nINSERT\n8\n0\n2\nA\n10\n0\n20\n0\n"), mostLines);
+    const auto nested = readDxfLines(
+        block + dxf("0\nINSERT\n8\n0\n2\nA\n10\n0\n20\n0\n"), mostLines);
     if (nested) {
         EXPECT_LE(nested->lines.size(), mostLines);
     } else {

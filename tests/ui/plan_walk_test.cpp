@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// From an empty plan over a builder's sheet to the takeoff of a two-storey house, with the real widgets:
-// every press, pull, key and typed line is one gesture. The hand calculation is in plan_walk.md.
+// From an empty plan over a builder's sheet to the takeoff of a two-storey house, with the real
+// widgets: every press, pull, key and typed line is one gesture. The hand calculation is in
+// plan_walk.md.
 #include "desk/figure_desk.h"
 #include "stages/plan/drawing/plan_panel.h"
 #include "stages/plan/plan_stage.h"
@@ -52,8 +53,8 @@ void writeSheet(const QString& path) {
         if (page > 0)
             writer.newPage();
         for (const WalkRoom& room : walkRooms)
-            painter.drawRect(QRectF(72 + room.x * 0.75, 72 + room.y * 0.75, room.width * 0.75,
-                room.height * 0.75));
+            painter.drawRect(QRectF(
+                72 + room.x * 0.75, 72 + room.y * 0.75, room.width * 0.75, room.height * 0.75));
     }
 }
 
@@ -251,7 +252,8 @@ TEST_F(PlanWalk, FromAnEmptyPlanToACompleteTakeoff) {
     EXPECT_EQ(net(0), Length::inches(5468));
     EXPECT_EQ(net(1), Length::inches(5468));
     const Takeoff& takeoff = m_figures.figures().takeoff;
-    EXPECT_EQ(runningLength(takeoff, m_kit.book().plan(m_plan)->doorCasing), Length::inches(10'215));
+    EXPECT_EQ(
+        runningLength(takeoff, m_kit.book().plan(m_plan)->doorCasing), Length::inches(10'215));
     int pieces = 0;
     for (const Piece& piece : takeoff.pieces) {
         if (piece.profile == m_kit.book().plan(m_plan)->doorCasing)

@@ -78,10 +78,12 @@ TEST_F(PriceListDialogTest, ShowsWhatChangesThenBringsItIn) {
 }
 
 TEST_F(PriceListDialogTest, WithAFaultNothingCanBeBroughtIn) {
-    ASSERT_TRUE(read(u"Profile,Length,Price\n\"%1\",16,77.70\nNobody's moulding,16,3\n"_s.arg(m_name)));
+    ASSERT_TRUE(
+        read(u"Profile,Length,Price\n\"%1\",16,77.70\nNobody's moulding,16,3\n"_s.arg(m_name)));
     EXPECT_EQ(rows(m_dialog.rejected()), 1);
     EXPECT_FALSE(bring()->isEnabled());
-    EXPECT_TRUE(m_dialog.message().contains(u"whole or not at all"_s)) << m_dialog.message().toStdString();
+    EXPECT_TRUE(m_dialog.message().contains(u"whole or not at all"_s))
+        << m_dialog.message().toStdString();
     m_dialog.bringIn(); // even so
     EXPECT_TRUE(m_kit.book().prices.of<StickPrice>().empty());
 }

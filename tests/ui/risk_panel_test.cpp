@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "stages/bid/risk_panel.h"
 #include "desk/figure_desk.h"
 #include "figures/figure_view.h"
 #include "job/house_stage.h"
 #include "job/risk_history.h"
 #include "stages/bid/bid_page.h"
 #include "stages/bid/risk_curve.h"
+#include "stages/bid/risk_panel.h"
 #include "stages/bid/risk_rows.h"
 #include "ui/ui_kit.h"
 
@@ -66,8 +66,7 @@ TEST_F(RiskPanelTest, WithoutHousesItSaysSoAndShowsTheStartersSpread) {
 TEST_F(RiskPanelTest, RowsAgreeWithTheOutlook) {
     const JobFigures& figures = m_figures.figures();
     const RiskOutlook outlook(figures.estimate, riskBelief({}));
-    const std::vector<FigureRow> rows
-        = certaintyRows(outlook, figures.estimate.total.profit);
+    const std::vector<FigureRow> rows = certaintyRows(outlook, figures.estimate.total.profit);
     ASSERT_EQ(rows.size(), 8U);
     for (std::size_t i = 1; i < rows.size(); ++i) {
         EXPECT_GT(*rows[i].cells[1].number, *rows[i - 1].cells[1].number);

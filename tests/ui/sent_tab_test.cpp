@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The Bid page: sending, answers, comparing, won and lost, by keys and dialogs as a user does it.
 #include "basics/number_text.h"
-#include "stages/bid/sent_tab.h"
 #include "desk/figure_desk.h"
 #include "figures/figure_view.h"
 #include "papers/write_paper.h"
 #include "stages/bid/bid_page.h"
+#include "stages/bid/sent_tab.h"
 #include "ui/ui_kit.h"
 #include "widgets/field_dialog.h"
 
@@ -52,7 +52,8 @@ protected:
     }
     static int rows(const FigureView& view) { return view.table()->model()->rowCount(); }
 
-    /// Fills in the dialog that comes up next, once the reckoning before it is done, with keys alone.
+    /// Fills in the dialog that comes up next, once the reckoning before it is done, with keys
+    /// alone.
     static void answer(const QList<QPair<QString, QString>>& fields = {}, int tries = 2000) {
         QTimer::singleShot(5, qApp, [fields, tries] {
             auto* dialog = qobject_cast<FieldDialog*>(QApplication::activeModalWidget());
@@ -87,7 +88,8 @@ protected:
         const QString folder = qEnvironmentVariable("MITERBOOK_PICTURES");
         QApplication::processEvents();
         if (!folder.isEmpty())
-            widget.grab().save(folder + u"/bid-"_s + name.replace(u' ', u'-').toLower() + u".png"_s);
+            widget.grab().save(
+                folder + u"/bid-"_s + name.replace(u' ', u'-').toLower() + u".png"_s);
     }
     void raiseWages() {
         const CrewMember before = std::prev(book().prices.of<CrewMember>().end())->second;
@@ -131,8 +133,7 @@ TEST_F(SentTabTest, TheDraftIsComparedWithWhatWasSent) {
         if (cell(tab().differences(), row, 1) != u"Total"_s)
             continue;
         total = true;
-        EXPECT_EQ(cell(tab().differences(), row, 4).toStdString(),
-            "+" + formatMoney(draft - sent));
+        EXPECT_EQ(cell(tab().differences(), row, 4).toStdString(), "+" + formatMoney(draft - sent));
     }
     EXPECT_TRUE(total);
     picture(m_page, u"sent compared"_s);

@@ -69,8 +69,8 @@ TEST_F(TableModelTest, ATypedCellIsOneEditAndBecomesTheShopsOwn) {
     EXPECT_EQ(m_kit.keeper().writes(), writes + 1);
     EXPECT_EQ(m_model.rows()[0].price, Money::cents(1250));
     EXPECT_EQ(cell(0, 3).data().toString(), u"yours"_s);
-    EXPECT_EQ(m_kit.desk().undoStack().undoText(),
-        u"Revise part "_s + text(m_model.rows()[0].name));
+    EXPECT_EQ(
+        m_kit.desk().undoStack().undoText(), u"Revise part "_s + text(m_model.rows()[0].name));
     m_kit.desk().undoStack().undo();
     EXPECT_EQ(cell(0, 3).data().toString(), u"starter"_s);
 }
@@ -115,16 +115,16 @@ TEST_F(TableModelTest, ARowTypedIntoTheBlankOneTakesItsPlace) {
 TEST_F(TableModelTest, ABlockIsAllOrNothing) {
     const int real = m_model.realRows();
     const Part first = m_model.rows()[0];
-    EXPECT_FALSE(m_model.writeCells(
-        {{0, 1, u"3"_s, 1}, {real, 0, u"Hook"_s, 2}, {real, 1, u"1 1"_s, 2}},
-        TableModelBase::Gesture::paste));
+    EXPECT_FALSE(
+        m_model.writeCells({{0, 1, u"3"_s, 1}, {real, 0, u"Hook"_s, 2}, {real, 1, u"1 1"_s, 2}},
+            TableModelBase::Gesture::paste));
     EXPECT_TRUE(m_kit.refused().startsWith(
         u"Nothing was pasted. Row 2 of what was copied, column Price: "_s))
         << m_kit.refused().toStdString();
     EXPECT_EQ(m_model.rows()[0], first);
-    ASSERT_TRUE(m_model.writeCells(
-        {{0, 1, u"3"_s, 1}, {real, 0, u"Hook"_s, 2}, {real, 1, u"1.10"_s, 2}},
-        TableModelBase::Gesture::paste));
+    ASSERT_TRUE(
+        m_model.writeCells({{0, 1, u"3"_s, 1}, {real, 0, u"Hook"_s, 2}, {real, 1, u"1.10"_s, 2}},
+            TableModelBase::Gesture::paste));
     EXPECT_EQ(m_model.realRows(), real + 1);
     EXPECT_EQ(m_kit.desk().undoStack().count(), 1) << "one gesture";
     m_kit.desk().undoStack().undo();
@@ -151,8 +151,8 @@ TEST_F(TableModelTest, RowsAreRemovedAndCopied) {
 TEST_F(TableModelTest, TicksAreCheckBoxes) {
     EXPECT_TRUE(m_model.flags(cell(0, 2)) & Qt::ItemIsUserCheckable);
     const bool before = m_model.rows()[0].builderSupplies;
-    ASSERT_TRUE(m_model.setData(
-        cell(0, 2), before ? Qt::Unchecked : Qt::Checked, Qt::CheckStateRole));
+    ASSERT_TRUE(
+        m_model.setData(cell(0, 2), before ? Qt::Unchecked : Qt::Checked, Qt::CheckStateRole));
     EXPECT_NE(m_model.rows()[0].builderSupplies, before);
     EXPECT_EQ(cell(0, 2).data(Qt::EditRole).toString(), before ? u"no"_s : u"yes"_s);
 }

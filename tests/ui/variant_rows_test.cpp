@@ -35,8 +35,8 @@ TEST_F(VariantRowsTest, AChangeStaysOutOfTheBasePlan) {
     EXPECT_EQ(cellText(*m_table, 0, u"Here"_s), u"changed"_s);
     EXPECT_EQ(m_table->cells().keyOfRow(0), key) << "it is the same row on the screen";
     const Selection chosen{{}, {m_kit.crownPack()}};
-    const WholePlan whole
-        = wholePlan(*m_kit.book().plan(m_kit.plan()), m_kit.book().sheet(m_kit.plan()), chosen);
+    const WholePlan whole = wholePlan(
+        *m_kit.book().plan(m_kit.plan()), m_kit.book().sheet(m_kit.plan()), chosen);
     const auto it = std::ranges::find(whole.openings, base.id, &Opening::id);
     ASSERT_NE(it, whole.openings.end());
     EXPECT_EQ(it->width, Length::inches(41));

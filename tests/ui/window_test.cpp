@@ -31,7 +31,7 @@ class WindowTest : public testing::Test {
 protected:
     WindowTest()
         : m_window(m_kit.desk(), m_services,
-              {make<PlanStage>, make<TakeoffStage>, make<BidStage>, make<OrderStage>}) {
+            {make<PlanStage>, make<TakeoffStage>, make<BidStage>, make<OrderStage>}) {
         m_window.resize(1500, 900);
         m_window.show();
     }

@@ -87,8 +87,8 @@ void LinePicture::addLine(const PictureLine& line) {
         series = dots;
     } else {
         series = new QLineSeries;
-        const Qt::PenStyle style
-            = line.look == PictureLine::Look::dotted ? Qt::DotLine : Qt::DashLine;
+        const Qt::PenStyle style = line.look == PictureLine::Look::dotted ? Qt::DotLine
+                                                                          : Qt::DashLine;
         const bool plain = line.look == PictureLine::Look::line;
         series->setPen(plain ? QPen(accent(), 2.5) : QPen(ink(), 1.5, style));
     }

@@ -9,7 +9,8 @@ namespace miterbook {
 EditCommand::EditCommand(Desk& desk, Edit edit)
     : QUndoCommand(menuText(miterbook::text(edit.sentence)))
     , m_desk(desk)
-    , m_edit(std::move(edit)) {}
+    , m_edit(std::move(edit)) {
+}
 
 void EditCommand::undo() {
     m_done = false;

@@ -41,7 +41,8 @@ Q_SIGNALS:
     /// New figures, or another state of the search; emitted at once after a change, and again with
     /// each stick plan that has settled.
     void figured();
-    /// Only what is measured, ticked or tested at the saw has changed; the figures are as they were.
+    /// Only what is measured, ticked or tested at the saw has changed; the figures are as they
+    /// were.
     void sawRowsChanged();
 
 private:

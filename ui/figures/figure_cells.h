@@ -8,8 +8,8 @@
 
 namespace miterbook {
 
-/// Cells of computed figures, written as everywhere in the book. Static: papers have functions of the
-/// same names for cells of theirs, and the linker does not tell them apart by what they return.
+/// Cells of computed figures, written as everywhere in the book. Static: papers have functions of
+/// the same names for cells of theirs, and the linker does not tell them apart by what they return.
 static inline FigureCell wordCell(std::string_view words) {
     return {text(words), std::nullopt};
 }

@@ -9,7 +9,8 @@ namespace miterbook {
 
 FigureModel::FigureModel(QStringList titles, QObject* parent)
     : QAbstractTableModel(parent)
-    , m_titles(std::move(titles)) {}
+    , m_titles(std::move(titles)) {
+}
 
 /// Adds or drops rows at the end so that there are `count`.
 void FigureModel::fit(std::size_t count) {
@@ -91,8 +92,8 @@ QVariant FigureModel::headerData(int section, Qt::Orientation orientation, int r
 
 bool FigureModel::isNumeric(int column) const {
     const auto at = static_cast<std::size_t>(column);
-    return std::ranges::any_of(
-        m_rows, [&](const FigureRow& row) { return at < row.cells.size() && row.cells[at].number; });
+    return std::ranges::any_of(m_rows,
+        [&](const FigureRow& row) { return at < row.cells.size() && row.cells[at].number; });
 }
 
 } // namespace miterbook

@@ -17,7 +17,8 @@ struct FigureCell {
     bool operator==(const FigureCell&) const = default;
 };
 
-/// One row: its cells, where they come from in plain sentences, and whether it stands out as a total.
+/// One row: its cells, where they come from in plain sentences, and whether it stands out as a
+/// total.
 struct FigureRow {
     std::vector<FigureCell> cells;
     QString from;

@@ -38,8 +38,8 @@ FigureView::FigureView(const QString& name, const QStringList& titles, QWidget* 
     m_filter->setPlaceholderText(tr("Find in this table"));
     m_filter->setAccessibleName(tr("Find in %1").arg(name));
     m_filter->setClearButtonEnabled(true);
-    connect(m_filter, &QLineEdit::textChanged, m_proxy,
-        &QSortFilterProxyModel::setFilterFixedString);
+    connect(
+        m_filter, &QLineEdit::textChanged, m_proxy, &QSortFilterProxyModel::setFilterFixedString);
     buildTable(name);
     m_from->setTextFormat(Qt::PlainText);
     m_from->setWordWrap(true);

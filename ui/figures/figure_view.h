@@ -12,8 +12,8 @@ class QTableView;
 
 namespace miterbook {
 
-/// A table of computed figures with a filter line above it and, below it, where the current row comes
-/// from. Ctrl+C copies the selection for a spreadsheet.
+/// A table of computed figures with a filter line above it and, below it, where the current row
+/// comes from. Ctrl+C copies the selection for a spreadsheet.
 class FigureView : public QWidget {
     Q_OBJECT
 public:
@@ -41,10 +41,10 @@ private:
     QLineEdit* m_filter;
     QTableView* m_table;
     QLabel* m_from;
-    bool m_fitted = false;    ///< columns have been fitted to the first rows shown
-    bool m_widening = false;  ///< we are at it
+    bool m_fitted = false;         ///< columns have been fitted to the first rows shown
+    bool m_widening = false;       ///< we are at it
     bool m_widenWhenShown = false; ///< rows came while nobody saw them
-    bool m_ownWidths = false; ///< the user has dragged a column: leave them
+    bool m_ownWidths = false;      ///< the user has dragged a column: leave them
 };
 
 } // namespace miterbook

@@ -16,8 +16,8 @@ namespace miterbook {
 
 namespace {
 
-/// The job's plan, the plan a house was started from, which names its elevation and options, and for
-/// a paper of a whole set the other plans of the set.
+/// The job's plan, the plan a house was started from, which names its elevation and options, and
+/// for a paper of a whole set the other plans of the set.
 bool openPlans(Desk& desk, const PaperKind& kind, const JobRef& job) {
     const House* house = desk.book().house(job.house);
     if (!desk.openPlan(job.plan) || (house && !desk.openPlan(house->plan)))
@@ -30,9 +30,8 @@ bool openPlans(Desk& desk, const PaperKind& kind, const JobRef& job) {
 
 } // namespace
 
-Result<Paper> jobPaper(
-    Desk& desk, const FigureDesk& figures, std::string_view name, const JobRef& job, Date on,
-    QWidget* parent) {
+Result<Paper> jobPaper(Desk& desk, const FigureDesk& figures, std::string_view name,
+    const JobRef& job, Date on, QWidget* parent) {
     const PaperKind* kind = findPaper(name);
     if (!kind)
         return Error{Fault::notFound, "There is no such paper."};
@@ -56,8 +55,7 @@ Result<Paper> jobPaper(
         const auto step = [&work](int done, int all) { work.setStep(done, all); };
         const PaperJob paper{book, job.plan, job.house, {}, today, job.selection, stop, step};
         made = kind->build(paper,
-            settled ? *settled
-                    : figuresFor(book, job.plan, job.selection, Effort::thorough, stop));
+            settled ? *settled : figuresFor(book, job.plan, job.selection, Effort::thorough, stop));
     });
     if (!whole || !made)
         return Error{Fault::cancelled, "The paper was not made: it was stopped."};

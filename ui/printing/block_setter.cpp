@@ -35,8 +35,8 @@ void setBody(
         std::vector<Slab> text = textSlabs(lines, TextRole::body, indent, fonts);
         text.front().before = fonts.points(2);
         if (isList)
-            text.front().block.marks.emplace_back(TextMark{TextRole::body,
-                {0, fonts.ascent(TextRole::body)}, QString(QChar(0x2013))});
+            text.front().block.marks.emplace_back(TextMark{
+                TextRole::body, {0, fonts.ascent(TextRole::body)}, QString(QChar(0x2013))});
         append(slabs, std::move(text));
     }
 }
@@ -70,8 +70,8 @@ void setCaution(
     std::vector<Slab> box;
     for (std::size_t i = 0; i < paragraph.lines.size(); ++i) {
         const TextRole role = i == 0 ? TextRole::bold : TextRole::body;
-        const QStringList lines
-            = fonts.wrap(role, printable(paragraph.lines[i]), width - 2 * indent);
+        const QStringList lines = fonts.wrap(
+            role, printable(paragraph.lines[i]), width - 2 * indent);
         append(box, textSlabs(lines, role, indent, fonts));
     }
     for (std::size_t i = 0; i < box.size(); ++i) {
@@ -101,8 +101,8 @@ void setHeading(
     slabs.push_back(std::move(slab));
 }
 
-void setParagraph(const Paragraph& paragraph, const PaperFonts& fonts, double width,
-    std::vector<Slab>& slabs) {
+void setParagraph(
+    const Paragraph& paragraph, const PaperFonts& fonts, double width, std::vector<Slab>& slabs) {
     switch (paragraph.style) {
     case Paragraph::Style::heading:
         for (const std::string& line : paragraph.lines)
@@ -118,8 +118,8 @@ void setParagraph(const Paragraph& paragraph, const PaperFonts& fonts, double wi
     }
 }
 
-void setSignatures(const Signatures& signatures, const PaperFonts& fonts, double width,
-    std::vector<Slab>& slabs) {
+void setSignatures(
+    const Signatures& signatures, const PaperFonts& fonts, double width, std::vector<Slab>& slabs) {
     const double gap = fonts.points(24);
     const double half = (width - gap) / 2;
     if (!slabs.empty())
@@ -133,8 +133,7 @@ void setSignatures(const Signatures& signatures, const PaperFonts& fonts, double
             const double left = k == i ? 0.0 : half + gap;
             SetBlock text;
             text.height = fonts.points(2);
-            slab.block.marks.emplace_back(
-                LineMark{{left, 0}, {left + half, 0}, fonts.points(0.6)});
+            slab.block.marks.emplace_back(LineMark{{left, 0}, {left + half, 0}, fonts.points(0.6)});
             for (const QString& line :
                 fonts.wrap(TextRole::small, printable(signatures.who[k]), half))
                 setLine(text, TextRole::small, left, line, fonts);

@@ -16,10 +16,10 @@ void setLine(
 void setHeading(
     const QString& text, const PaperFonts& fonts, double width, std::vector<Slab>& slabs);
 /// Neither the first nor the last line of a text stands alone on a page. Cautions are boxed.
-void setParagraph(const Paragraph& paragraph, const PaperFonts& fonts, double width,
-    std::vector<Slab>& slabs);
+void setParagraph(
+    const Paragraph& paragraph, const PaperFonts& fonts, double width, std::vector<Slab>& slabs);
 /// Two lines to sign on side by side, all on one page and never on one of their own.
-void setSignatures(const Signatures& signatures, const PaperFonts& fonts, double width,
-    std::vector<Slab>& slabs);
+void setSignatures(
+    const Signatures& signatures, const PaperFonts& fonts, double width, std::vector<Slab>& slabs);
 
 } // namespace miterbook

@@ -45,11 +45,10 @@ private:
         const QString left = printable("left " + m_bar.left);
         const double leftWidth = m_fonts.width(TextRole::body, left);
         const double ascent = m_fonts.ascent(TextRole::bold);
-        m_block.marks.emplace_back(TextMark{
-            TextRole::body, {m_width - leftWidth, m_fonts.ascent(TextRole::body)}, left});
+        m_block.marks.emplace_back(
+            TextMark{TextRole::body, {m_width - leftWidth, m_fonts.ascent(TextRole::body)}, left});
         const double room = m_width - leftWidth - m_fonts.points(8);
-        for (const QString& line :
-            m_fonts.wrap(TextRole::bold, printable(m_bar.title), room)) {
+        for (const QString& line : m_fonts.wrap(TextRole::bold, printable(m_bar.title), room)) {
             m_block.marks.emplace_back(
                 TextMark{TextRole::bold, {0, m_block.height + ascent}, line});
             m_block.height += m_fonts.lineHeight(TextRole::bold);
@@ -131,7 +130,8 @@ private:
     double m_scale; ///< dots for one unit of length
     double m_height;
     double m_top = 0;
-    std::vector<std::pair<QString, QString>> m_below; ///< what found no room inside, and whose it is
+    std::vector<std::pair<QString, QString>>
+        m_below; ///< what found no room inside, and whose it is
     SetBlock m_block;
 };
 

@@ -72,7 +72,8 @@ void savePaperAs(QWidget* parent, const Paper& paper, PageSize size) {
 }
 
 void showPaperError(QWidget* parent, const Error& error) {
-    QMessageBox box(QMessageBox::Warning, QObject::tr("The paper was not made"), {}, QMessageBox::Ok, parent);
+    QMessageBox box(
+        QMessageBox::Warning, QObject::tr("The paper was not made"), {}, QMessageBox::Ok, parent);
     box.setTextFormat(Qt::PlainText);
     box.setText(QString::fromStdString(error.sentence));
     box.exec();

@@ -36,8 +36,8 @@ public:
         findScale();
         head();
         for (const PaperFloor::Line& line : m_floor.lines)
-            m_block.marks.emplace_back(LineMark{place(line.x1, line.y1), place(line.x2, line.y2),
-                m_fonts.points(line.weight)});
+            m_block.marks.emplace_back(LineMark{
+                place(line.x1, line.y1), place(line.x2, line.y2), m_fonts.points(line.weight)});
         for (const bool bold : {false, true}) { // numbers first: they must be by their opening
             for (const PaperFloor::Label& label : m_floor.labels) {
                 if (label.bold == bold)
@@ -86,7 +86,8 @@ private:
         QRectF rect;
         // Round about, nearer places first.
         for (int ring = 0; ring < 6; ++ring) {
-            for (const QPointF& way : {QPointF(0, -1), QPointF(0, 1), QPointF(1, 0), QPointF(-1, 0)}) {
+            for (const QPointF& way :
+                {QPointF(0, -1), QPointF(0, 1), QPointF(1, 0), QPointF(-1, 0)}) {
                 const QPointF at = centre
                     + QPointF(way.x() * ring * size.width() * 0.6, way.y() * ring * size.height());
                 rect = QRectF(at - QPointF(size.width() / 2, size.height() / 2), size);
@@ -104,8 +105,8 @@ private:
 
     void put(TextRole role, const QString& text, const QRectF& rect) {
         m_taken.push_back(rect);
-        m_block.marks.emplace_back(TextMark{role,
-            {rect.left() + m_fonts.points(1), rect.top() + m_fonts.ascent(role)}, text});
+        m_block.marks.emplace_back(TextMark{
+            role, {rect.left() + m_fonts.points(1), rect.top() + m_fonts.ascent(role)}, text});
     }
 
     const PaperFloor& m_floor;

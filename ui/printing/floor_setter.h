@@ -9,8 +9,8 @@
 
 namespace miterbook {
 
-/// A floor on one page: at the largest usual scale that fits, which is said, else to fit. Labels that
-/// would lie over each other are moved aside; none is left out.
+/// A floor on one page: at the largest usual scale that fits, which is said, else to fit. Labels
+/// that would lie over each other are moved aside; none is left out.
 void setFloor(
     const PaperFloor& floor, const PaperFonts& fonts, QSizeF area, std::vector<Slab>& slabs);
 

@@ -44,12 +44,11 @@ void setMasthead(
     const Paper& paper, const PaperFonts& fonts, double width, std::vector<Slab>& slabs) {
     Slab slab;
     slab.block = shopBlock(paper, fonts, width * shopShare);
-    SetBlock title
-        = titleBlock(paper, fonts, width * (1 - shopShare) - fonts.points(12), width);
+    SetBlock title = titleBlock(paper, fonts, width * (1 - shopShare) - fonts.points(12), width);
     slab.block.height = std::max(slab.block.height, title.height) + fonts.points(7);
     std::ranges::move(title.marks, std::back_inserter(slab.block.marks));
-    slab.block.marks.emplace_back(LineMark{
-        {0, slab.block.height}, {width, slab.block.height}, fonts.points(1.2)});
+    slab.block.marks.emplace_back(
+        LineMark{{0, slab.block.height}, {width, slab.block.height}, fonts.points(1.2)});
     slab.block.height += fonts.points(8);
     slab.keepWithNext = true;
     slabs.push_back(std::move(slab));
@@ -75,8 +74,8 @@ void setFactColumns(
     const Paper& paper, const PaperFonts& fonts, double width, std::vector<Slab>& slabs) {
     constexpr std::size_t columns = 3;
     const double gap = fonts.points(14);
-    const double column
-        = (width - gap * static_cast<double>(columns - 1)) / static_cast<double>(columns);
+    const double column = (width - gap * static_cast<double>(columns - 1))
+        / static_cast<double>(columns);
     for (std::size_t first = 0; first < paper.facts.size(); first += columns) {
         Slab slab;
         slab.keepWithNext = true;

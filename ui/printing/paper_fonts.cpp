@@ -19,17 +19,17 @@ constexpr double wallScale = 1.6;
 struct RoleSize {
     double points;
     bool bold;
-    double leading; ///< baseline to baseline, of the size
+    double leading;    ///< baseline to baseline, of the size
     bool grows = true; ///< on a paper for the wall
 };
 
 /// In the order of TextRole.
 constexpr std::array<RoleSize, 7> sizes{{
-    {8.5, false, 1.36}, // body
-    {8.5, true, 1.36},  // bold
-    {7.0, false, 1.36}, // small
-    {7.0, true, 1.36},  // smallBold
-    {10.5, true, 1.3},  // heading
+    {8.5, false, 1.36},        // body
+    {8.5, true, 1.36},         // bold
+    {7.0, false, 1.36},        // small
+    {7.0, true, 1.36},         // smallBold
+    {10.5, true, 1.3},         // heading
     {13.0, true, 1.25, false}, // shop
     {20.0, false, 1.2, false}, // title
 }};
@@ -58,8 +58,8 @@ PaperFonts::PaperFonts(Paper::Type type, QPagedPaintDevice& device)
         font.setBold(size.bold);
         const QFontMetricsF metrics(font, &device);
         const double lineHeight = dots * size.points * size.leading;
-        const double ascent
-            = metrics.ascent() + (lineHeight - metrics.ascent() - metrics.descent()) / 2;
+        const double ascent = metrics.ascent()
+            + (lineHeight - metrics.ascent() - metrics.descent()) / 2;
         m_faces.push_back({font, metrics, lineHeight, ascent});
     }
 }

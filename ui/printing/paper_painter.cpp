@@ -21,7 +21,8 @@ QSizeF areaOf(const QPagedPaintDevice& device) {
 PaperPainter::PaperPainter(const Paper& paper, QPagedPaintDevice& device)
     : m_device(device)
     , m_fonts(paper.type, device)
-    , m_set(paper, m_fonts, areaOf(device)) {}
+    , m_set(paper, m_fonts, areaOf(device)) {
+}
 
 Result<void> PaperPainter::paint(PageRange range) const {
     if (const Result<void> fonts = PaperFonts::check(); !fonts)

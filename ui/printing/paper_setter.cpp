@@ -44,7 +44,8 @@ SetPaper::SetPaper(const Paper& paper, const PaperFonts& fonts, QSizeF area)
     , m_hasFooter(paper.type != Paper::Type::labels)
     , m_footer(printable(paper.footer))
     , m_slabs(slabs(paper))
-    , m_pages(breakPages(m_slabs, m_height)) {}
+    , m_pages(breakPages(m_slabs, m_height)) {
+}
 
 std::vector<Slab> SetPaper::slabs(const Paper& paper) const {
     std::vector<Slab> slabs;
@@ -61,16 +62,13 @@ SetBlock SetPaper::footer(int index) const {
         return block;
     const double baseline = m_area.height() - m_fonts.lineHeight(TextRole::small)
         + m_fonts.ascent(TextRole::small);
-    const QString number
-        = QStringLiteral("Page %1 of %2").arg(index + 1).arg(pageCount());
+    const QString number = QStringLiteral("Page %1 of %2").arg(index + 1).arg(pageCount());
     const double left = m_area.width() - m_fonts.width(TextRole::small, number);
-    const QStringList lines
-        = m_fonts.wrap(TextRole::small, m_footer, left - m_fonts.points(12));
+    const QStringList lines = m_fonts.wrap(TextRole::small, m_footer, left - m_fonts.points(12));
     block.marks.emplace_back(TextMark{TextRole::small, {0, baseline}, lines.front()});
     block.marks.emplace_back(TextMark{TextRole::small, {left, baseline}, number});
     const double line = m_area.height() - m_fonts.lineHeight(TextRole::small) - m_fonts.points(2);
-    block.marks.emplace_back(
-        LineMark{{0, line}, {m_area.width(), line}, m_fonts.hairline()});
+    block.marks.emplace_back(LineMark{{0, line}, {m_area.width(), line}, m_fonts.hairline()});
     block.height = m_area.height();
     return block;
 }

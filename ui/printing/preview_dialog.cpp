@@ -59,8 +59,8 @@ QToolBar* PreviewDialog::makeTools() {
     return bar;
 }
 
-QAction* PreviewDialog::addTool(QToolBar& bar, const QString& text, const QKeySequence& keys,
-    void (PreviewDialog::*act)()) {
+QAction* PreviewDialog::addTool(
+    QToolBar& bar, const QString& text, const QKeySequence& keys, void (PreviewDialog::*act)()) {
     QAction* action = bar.addAction(text, this, act);
     action->setShortcut(keys);
     return action;
@@ -98,8 +98,8 @@ void PreviewDialog::print() {
     if (!accepted)
         return;
     const bool some = m_printer.printRange() == QPrinter::PageRange;
-    const PageRange range
-        = some ? PageRange{m_printer.fromPage(), m_printer.toPage()} : PageRange{};
+    const PageRange range = some ? PageRange{m_printer.fromPage(), m_printer.toPage()}
+                                 : PageRange{};
     const Result<void> printed = PaperPainter(m_paper, m_printer).paint(range);
     if (!printed)
         showPaperError(this, printed.error());

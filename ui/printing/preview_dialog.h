@@ -27,8 +27,8 @@ public:
 
 private:
     QToolBar* makeTools();
-    QAction* addTool(QToolBar& bar, const QString& text, const QKeySequence& keys,
-        void (PreviewDialog::*act)());
+    QAction* addTool(
+        QToolBar& bar, const QString& text, const QKeySequence& keys, void (PreviewDialog::*act)());
     QComboBox* makeSizes();
     void takeSize(PageSize size);
     void paintPreview(QPrinter* printer);

@@ -30,7 +30,8 @@ TableSetter::TableSetter(
     , m_padding(fonts.points(table.toFill ? 7 : 1.6))
     , m_largest(largestOf(table))
     , m_boxes(columnBoxes(table, fonts, width))
-    , m_headsAgain(headsAgain()) {}
+    , m_headsAgain(headsAgain()) {
+}
 
 void TableSetter::set(std::vector<Slab>& slabs) {
     if (m_boxes.empty())
@@ -136,7 +137,7 @@ TableSetter::RowText TableSetter::rowText(std::size_t row, bool atTop) const {
         text.cells.push_back(empty
                 ? QStringList()
                 : m_fonts.wrap(roleOf(m_table.columns[i], m_table.rows[row].kind),
-                      printable(cells[i].text), m_boxes[i].width));
+                    printable(cells[i].text), m_boxes[i].width));
         text.lines = std::max(text.lines, text.cells.back().size());
     }
     text.below = belowText(row);
@@ -154,8 +155,8 @@ QStringList TableSetter::belowText(std::size_t row) const {
     }
     if (parts.isEmpty())
         return {};
-    return m_fonts.wrap(TextRole::body, parts.join(QStringLiteral("  \u00b7  ")),
-        m_width - belowStart());
+    return m_fonts.wrap(
+        TextRole::body, parts.join(QStringLiteral("  \u00b7  ")), m_width - belowStart());
 }
 
 /// Under the second column, so that the first is found at a glance.
@@ -187,8 +188,8 @@ SetBlock TableSetter::rowBlock(
         setLine(block, TextRole::body, belowStart(), text.below[line - text.lines], m_fonts);
     block.height += m_padding;
     if (!total && to >= text.all())
-        block.marks.emplace_back(LineMark{
-            {ruleStart(row), block.height}, {m_width, block.height}, m_fonts.hairline()});
+        block.marks.emplace_back(
+            LineMark{{ruleStart(row), block.height}, {m_width, block.height}, m_fonts.hairline()});
     return block;
 }
 

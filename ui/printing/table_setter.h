@@ -12,8 +12,7 @@ namespace miterbook {
 class TableSetter {
 public:
     /// `width` and `pageHeight` in dots.
-    TableSetter(
-        const PaperTable& table, const PaperFonts& fonts, double width, double pageHeight);
+    TableSetter(const PaperTable& table, const PaperFonts& fonts, double width, double pageHeight);
 
     void set(std::vector<Slab>& slabs);
 
@@ -46,7 +45,7 @@ private:
     const PaperFonts& m_fonts;
     double m_width;
     double m_pageHeight;
-    double m_padding; ///< above and below the lines of a row
+    double m_padding;   ///< above and below the lines of a row
     TextRole m_largest; ///< of the cells: lines of a row are as high
     std::vector<ColumnBox> m_boxes;
     std::shared_ptr<const SetBlock> m_headsAgain;

@@ -41,8 +41,9 @@ double widestNumber(const PaperTable& table, std::size_t column, const PaperFont
     double widest = 0;
     for (const PaperTable::Row& row : table.rows) {
         if (row.kind != PaperTable::Kind::group && column < row.cells.size())
-            widest = std::max(widest, fonts.width(roleOf(table.columns[column], row.kind),
-                                          printable(row.cells[column].text)));
+            widest = std::max(widest,
+                fonts.width(
+                    roleOf(table.columns[column], row.kind), printable(row.cells[column].text)));
     }
     return widest;
 }

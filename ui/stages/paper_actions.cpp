@@ -14,8 +14,7 @@
 
 namespace miterbook {
 
-PaperActions::PaperActions(
-    std::string_view paper, Desk& desk, FigureDesk& figures, QWidget* page)
+PaperActions::PaperActions(std::string_view paper, Desk& desk, FigureDesk& figures, QWidget* page)
     : QObject(page)
     , m_paper(paper)
     , m_desk(desk)

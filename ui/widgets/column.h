@@ -14,18 +14,19 @@ namespace miterbook {
 /// What a cell holds: it decides alignment, editor and the unit beside the column's title.
 enum class CellKind {
     text,
-    lines,   ///< several lines of text
+    lines, ///< several lines of text
     number,
-    length,  ///< in the shop's unit
-    money,   ///< in the book's currency
+    length, ///< in the shop's unit
+    money,  ///< in the book's currency
     percent,
-    choice,  ///< one of choices()
-    check,   ///< number() is 0 or 1
+    choice, ///< one of choices()
+    check,  ///< number() is 0 or 1
 };
 
 /// One column of a table, as plain functions so that whole tables are constants. Most are made by
 /// the functions in columns.h; computed ones are written out:
-///   Column<Line>{.title = "Hours", .kind = CellKind::number, .read = [](const Line& l, const Book&)
+///   Column<Line>{.title = "Hours", .kind = CellKind::number, .read = [](const Line& l, const
+///   Book&)
 ///                { return text(formatHours(l.hours)); }}
 template <class Row>
 struct Column {

@@ -71,11 +71,12 @@ constexpr Column<RowOf<M>> lengthColumn(const char* title) {
             return putInto<M>(row, parseLength(utf8(typed), book.prices.shop().unit));
         },
         .number = [](const Row& row) { return (row.*M).nm(); },
-        .write = [](std::int64_t nm, const Book& book) {
-            if (nm == 0 && zero == Zero::hidden)
-                return QString();
-            return text(formatLength(Length::nanometres(nm), book.prices.shop().lengths()));
-        }};
+        .write =
+            [](std::int64_t nm, const Book& book) {
+                if (nm == 0 && zero == Zero::hidden)
+                    return QString();
+                return text(formatLength(Length::nanometres(nm), book.prices.shop().lengths()));
+            }};
 }
 
 /// Running feet of a length, computed.
@@ -85,9 +86,8 @@ constexpr Column<RowOf<M>> feetColumn(const char* title) {
     return {.title = title,
         .kind = CellKind::number,
         .number = [](const Row& row) { return (row.*M).nm(); },
-        .write = [](std::int64_t nm, const Book&) {
-            return text(formatFeet(Length::nanometres(nm)));
-        }};
+        .write
+        = [](std::int64_t nm, const Book&) { return text(formatFeet(Length::nanometres(nm))); }};
 }
 
 template <auto M>
@@ -95,13 +95,11 @@ constexpr Column<RowOf<M>> moneyColumn(const char* title) {
     using Row = RowOf<M>;
     return {.title = title,
         .kind = CellKind::money,
-        .edit = [](Row& row, const QString& typed, const Book&) {
-            return putInto<M>(row, parseMoney(utf8(typed)));
-        },
+        .edit = [](Row& row, const QString& typed,
+                    const Book&) { return putInto<M>(row, parseMoney(utf8(typed))); },
         .number = [](const Row& row) { return (row.*M).cents(); },
-        .write = [](std::int64_t cents, const Book&) {
-            return text(formatMoney(Money::cents(cents)));
-        }};
+        .write
+        = [](std::int64_t cents, const Book&) { return text(formatMoney(Money::cents(cents))); }};
 }
 
 template <auto M>
@@ -109,13 +107,12 @@ constexpr Column<RowOf<M>> unitPriceColumn(const char* title) {
     using Row = RowOf<M>;
     return {.title = title,
         .kind = CellKind::money,
-        .edit = [](Row& row, const QString& typed, const Book&) {
-            return putInto<M>(row, parseUnitPrice(utf8(typed)));
-        },
+        .edit = [](Row& row, const QString& typed,
+                    const Book&) { return putInto<M>(row, parseUnitPrice(utf8(typed))); },
         .number = [](const Row& row) { return (row.*M).tenThousandths(); },
-        .write = [](std::int64_t value, const Book&) {
-            return text(formatUnitPrice(UnitPrice::tenThousandths(value)));
-        }};
+        .write
+        = [](std::int64_t value,
+              const Book&) { return text(formatUnitPrice(UnitPrice::tenThousandths(value))); }};
 }
 
 template <auto M>
@@ -123,13 +120,11 @@ constexpr Column<RowOf<M>> percentColumn(const char* title) {
     using Row = RowOf<M>;
     return {.title = title,
         .kind = CellKind::percent,
-        .edit = [](Row& row, const QString& typed, const Book&) {
-            return putInto<M>(row, parsePercent(utf8(typed)));
-        },
+        .edit = [](Row& row, const QString& typed,
+                    const Book&) { return putInto<M>(row, parsePercent(utf8(typed))); },
         .number = [](const Row& row) { return (row.*M).basisPoints(); },
-        .write = [](std::int64_t points, const Book&) {
-            return text(formatPercent(Percent::basisPoints(points)));
-        }};
+        .write = [](std::int64_t points,
+                     const Book&) { return text(formatPercent(Percent::basisPoints(points))); }};
 }
 
 template <auto M>
@@ -137,13 +132,13 @@ constexpr Column<RowOf<M>> minutesColumn(const char* title) {
     using Row = RowOf<M>;
     return {.title = title,
         .kind = CellKind::number,
-        .edit = [](Row& row, const QString& typed, const Book&) {
-            return putInto<M>(row, parseMinutesPerUnit(utf8(typed)));
-        },
+        .edit = [](Row& row, const QString& typed,
+                    const Book&) { return putInto<M>(row, parseMinutesPerUnit(utf8(typed))); },
         .number = [](const Row& row) { return (row.*M).hundredths(); },
-        .write = [](std::int64_t value, const Book&) {
-            return text(formatMinutesPerUnit(MinutesPerUnit::hundredths(value)));
-        }};
+        .write =
+            [](std::int64_t value, const Book&) {
+                return text(formatMinutesPerUnit(MinutesPerUnit::hundredths(value)));
+            }};
 }
 
 template <auto M>
@@ -151,13 +146,12 @@ constexpr Column<RowOf<M>> quantityColumn(const char* title) {
     using Row = RowOf<M>;
     return {.title = title,
         .kind = CellKind::number,
-        .edit = [](Row& row, const QString& typed, const Book&) {
-            return putInto<M>(row, parseQuantity(utf8(typed)));
-        },
+        .edit = [](Row& row, const QString& typed,
+                    const Book&) { return putInto<M>(row, parseQuantity(utf8(typed))); },
         .number = [](const Row& row) { return (row.*M).thousandths(); },
-        .write = [](std::int64_t value, const Book&) {
-            return text(formatQuantity(Quantity::thousandths(value), 3));
-        }};
+        .write
+        = [](std::int64_t value,
+              const Book&) { return text(formatQuantity(Quantity::thousandths(value), 3)); }};
 }
 
 /// Hours, computed.
@@ -167,9 +161,8 @@ constexpr Column<RowOf<M>> hoursColumn(const char* title) {
     return {.title = title,
         .kind = CellKind::number,
         .number = [](const Row& row) { return (row.*M).minutes(); },
-        .write = [](std::int64_t minutes, const Book&) {
-            return text(formatHours(Hours::minutes(minutes)));
-        }};
+        .write = [](std::int64_t minutes,
+                     const Book&) { return text(formatHours(Hours::minutes(minutes))); }};
 }
 
 /// A whole number; one that is hidden when zero is read from nothing as zero.
@@ -186,9 +179,10 @@ constexpr Column<RowOf<M>> wholeColumn(const char* title) {
             return putInto<M>(row, parseWhole(utf8(typed), "This number", low, high));
         },
         .number = [](const Row& row) { return std::int64_t(row.*M); },
-        .write = [](std::int64_t value, const Book&) {
-            return value == 0 && zero == Zero::hidden ? QString() : QString::number(value);
-        }};
+        .write =
+            [](std::int64_t value, const Book&) {
+                return value == 0 && zero == Zero::hidden ? QString() : QString::number(value);
+            }};
 }
 
 template <auto M>
@@ -197,16 +191,19 @@ constexpr Column<RowOf<M>> angleColumn(const char* title) {
     return {.title = title,
         .kind = CellKind::number,
         .edit = [](Row& row, const QString& typed, const Book&) -> Result<void> {
-            const auto degrees = parseQuantity(utf8(typed.trimmed().isEmpty() ? QString(u'0') : typed));
+            const auto degrees = parseQuantity(
+                utf8(typed.trimmed().isEmpty() ? QString(u'0') : typed));
             if (!degrees)
                 return degrees.error();
             row.*M = Angle::hundredths(degrees->thousandths() / 10);
             return {};
         },
         .number = [](const Row& row) { return (row.*M).hundredths(); },
-        .write = [](std::int64_t value, const Book&) {
-            return value == 0 ? QString() : text(formatQuantity(Quantity::thousandths(value * 10), 2));
-        }};
+        .write =
+            [](std::int64_t value, const Book&) {
+                return value == 0 ? QString()
+                                  : text(formatQuantity(Quantity::thousandths(value * 10), 2));
+            }};
 }
 
 template <auto M>
@@ -215,9 +212,8 @@ constexpr Column<RowOf<M>> checkColumn(const char* title) {
     return {.title = title,
         .kind = CellKind::check,
         .read = [](const Row& row, const Book&) { return text(row.*M ? "yes" : "no"); },
-        .edit = [](Row& row, const QString& typed, const Book&) {
-            return putInto<M>(row, parseYesNo(typed));
-        },
+        .edit = [](Row& row, const QString& typed,
+                    const Book&) { return putInto<M>(row, parseYesNo(typed)); },
         .number = [](const Row& row) { return std::int64_t(row.*M ? 1 : 0); }};
 }
 
@@ -229,9 +225,8 @@ constexpr Column<RowOf<M>> wordColumn(const char* title) {
     return {.title = title,
         .kind = CellKind::choice,
         .read = [](const Row& row, const Book&) { return text(word(row.*M)); },
-        .edit = [](Row& row, const QString& typed, const Book&) {
-            return putInto<M>(row, chosenWord<E>(typed));
-        },
+        .edit = [](Row& row, const QString& typed,
+                    const Book&) { return putInto<M>(row, chosenWord<E>(typed)); },
         .choices = [](const Row&, const Book&) { return wordsOf<E>(); }};
 }
 
@@ -241,9 +236,8 @@ constexpr Column<RowOf<M>> dateColumn(const char* title) {
     using Row = RowOf<M>;
     return {.title = title,
         .read = [](const Row& row, const Book&) { return text(isoDate(row.*M)); },
-        .edit = [](Row& row, const QString& typed, const Book&) {
-            return putInto<M>(row, parseIsoDate(utf8(typed.trimmed())));
-        }};
+        .edit = [](Row& row, const QString& typed,
+                    const Book&) { return putInto<M>(row, parseIsoDate(utf8(typed.trimmed()))); }};
 }
 
 } // namespace miterbook

@@ -33,7 +33,7 @@ DataTable::DataTable(TableModelBase& model, QWidget* parent)
     setAccessibleName(model.name());
     auto* delegate = new CellDelegate(this);
     setItemDelegate(delegate);
-    connect(delegate, &CellDelegate::wrote, this, 
+    connect(delegate, &CellDelegate::wrote, this,
         [this](QWidget* editor, bool taken) { m_refused = taken ? nullptr : editor; });
     setAlternatingRowColors(true);
     setEditTriggers(DoubleClicked | EditKeyPressed | AnyKeyPressed);

@@ -15,8 +15,8 @@ namespace miterbook {
 
 class TableProxy;
 
-/// A table that is worked in as in a spreadsheet: type to edit, Enter and Tab to move, copy and paste
-/// of blocks, fill down, rows copied and removed, each one gesture that undo takes back.
+/// A table that is worked in as in a spreadsheet: type to edit, Enter and Tab to move, copy and
+/// paste of blocks, fill down, rows copied and removed, each one gesture that undo takes back.
 class DataTable : public QTableView {
     Q_OBJECT
 public:

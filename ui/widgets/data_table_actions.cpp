@@ -55,8 +55,8 @@ void DataTable::makeGestures() {
     gesture(tr("Cl&ear cells"), QKeySequence(Qt::Key_Delete), &DataTable::clearCells);
     gesture(tr("Fill &down"), QKeySequence(Qt::CTRL | Qt::Key_D), &DataTable::fillDown);
     gesture(tr("&New row"), QKeySequence(Qt::CTRL | Qt::Key_Insert), &DataTable::goToBlankRow);
-    gesture(tr("Copy &row"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_D),
-        &DataTable::duplicateRows);
+    gesture(
+        tr("Copy &row"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_D), &DataTable::duplicateRows);
     gesture(tr("Remo&ve rows"), QKeySequence(Qt::CTRL | Qt::Key_Delete), &DataTable::removeRows);
     gesture(tr("Where does this &number come from?"), QKeySequence(Qt::Key_F8),
         &DataTable::sayWhereFrom);
@@ -73,8 +73,7 @@ void DataTable::copyCells() {
     for (const int row : selected.rows) {
         QStringList cells;
         for (const int visual : selected.columns) {
-            const QModelIndex index
-                = m_proxy->index(row, horizontalHeader()->logicalIndex(visual));
+            const QModelIndex index = m_proxy->index(row, horizontalHeader()->logicalIndex(visual));
             cells.append(index.data(Qt::EditRole).toString());
         }
         block.append(cells);
@@ -196,8 +195,8 @@ void DataTable::sayWhereFrom() {
     if (where.isEmpty())
         return;
     const QRect cell = visualRect(currentIndex());
-    QToolTip::showText(viewport()->mapToGlobal(cell.bottomLeft()), safeTip(where), viewport(), cell,
-        60'000);
+    QToolTip::showText(
+        viewport()->mapToGlobal(cell.bottomLeft()), safeTip(where), viewport(), cell, 60'000);
 }
 
 } // namespace miterbook

@@ -28,7 +28,8 @@ public:
         m_dialog.setAutoReset(false);
         m_dialog.setAutoClose(false);
         m_dialog.setAccessibleName(what);
-        QObject::connect(&m_dialog, &QProgressDialog::canceled, &m_dialog, [this] { m_work.stop(); });
+        QObject::connect(
+            &m_dialog, &QProgressDialog::canceled, &m_dialog, [this] { m_work.stop(); });
     }
     void look() {
         if (m_work.total() <= 0 || m_work.stopped())

@@ -28,9 +28,9 @@ private:
     std::atomic<int> m_total{0}; ///< 0: nobody knows
 };
 
-/// Does work on another thread while the window stays alive: after a moment it says what is done and
-/// how far it is, and Cancel stops it. The work must not touch what the window changes: give it a copy
-/// of the book. False: it was stopped, and what it has made so far is no good.
+/// Does work on another thread while the window stays alive: after a moment it says what is done
+/// and how far it is, and Cancel stops it. The work must not touch what the window changes: give it
+/// a copy of the book. False: it was stopped, and what it has made so far is no good.
 bool runLong(QWidget* parent, const QString& what, const std::function<void(LongWork&)>& work);
 
 } // namespace miterbook

@@ -29,12 +29,11 @@ constexpr Column<RowOf<M>> profileColumn(const char* title) {
     return {.title = title,
         .kind = CellKind::choice,
         .read = [](const Row& row, const Book& book) { return profileText(book, row.*M, none()); },
-        .edit = [](Row& row, const QString& typed, const Book& book) {
-            return putInto<M>(row, chosenProfile(book, typed, none()));
-        },
-        .choices = [](const Row&, const Book& book) {
-            return profileNames(book, {uses...}, none());
-        }};
+        .edit
+        = [](Row& row, const QString& typed,
+              const Book& book) { return putInto<M>(row, chosenProfile(book, typed, none())); },
+        .choices
+        = [](const Row&, const Book& book) { return profileNames(book, {uses...}, none()); }};
 }
 
 } // namespace miterbook

@@ -12,8 +12,8 @@ namespace miterbook {
 
 class TableModelBase;
 
-/// The columns of one row of a table, one below the other: a form in which each field is one gesture
-/// when it is left. A text that the book does not take stays, with the sentence below it.
+/// The columns of one row of a table, one below the other: a form in which each field is one
+/// gesture when it is left. A text that the book does not take stays, with the sentence below it.
 class RecordForm : public QWidget {
     Q_OBJECT
 public:

@@ -39,7 +39,8 @@ TablePanel::TablePanel(TableModelBase& model, QWidget* parent)
 
     auto* find = new QShortcut(QKeySequence::Find, this);
     find->setContext(Qt::WidgetWithChildrenShortcut);
-    connect(find, &QShortcut::activated, m_find, [this] { m_find->setFocus(Qt::ShortcutFocusReason); });
+    connect(
+        find, &QShortcut::activated, m_find, [this] { m_find->setFocus(Qt::ShortcutFocusReason); });
     connect(m_find, &QLineEdit::textChanged, &m_table->proxy(), &TableProxy::setFind);
     connect(m_find, &QLineEdit::returnPressed, m_table, [this] { m_table->setFocus(); });
     const TableProxy* proxy = &m_table->proxy();
@@ -63,8 +64,9 @@ void TablePanel::showTotals() {
             shown.push_back(source);
     }
     const auto count = static_cast<int>(shown.size());
-    QStringList parts{count == m_model.realRows() ? counted(count, tr("1 row"), tr("%1 rows"))
-                                                  : tr("%1 of %2 rows").arg(count).arg(m_model.realRows())};
+    QStringList parts{count == m_model.realRows()
+            ? counted(count, tr("1 row"), tr("%1 rows"))
+            : tr("%1 of %2 rows").arg(count).arg(m_model.realRows())};
     for (int column = 0; column < m_model.columnCount(); ++column) {
         if (!m_model.isSummed(column))
             continue;

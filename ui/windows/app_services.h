@@ -47,7 +47,8 @@ public:
     /// Shows the print preview of a paper: printer and PDF are chosen there.
     virtual Result<void> previewPaper(const QString& name, const JobRef& job, QWidget* parent) = 0;
     /// Writes a paper as PDF, CSV, text or JSON, by the file's ending.
-    virtual Result<void> writePaper(const QString& name, const JobRef& job, const QString& path) = 0;
+    virtual Result<void> writePaper(const QString& name, const JobRef& job, const QString& path)
+        = 0;
 };
 
 } // namespace miterbook

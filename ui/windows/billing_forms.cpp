@@ -78,9 +78,10 @@ QWidget* billingSetupForm(Desk& desk) {
     auto* save = new QPushButton(QObject::tr("Save &journal lines as CSV\u2026"));
     QObject::connect(save, &QPushButton::clicked, page, [&desk, page] { saveJournal(desk, page); });
     layout->addWidget(area, 1);
-    layout->addWidget(hintLabel(QObject::tr("Every invoice, credit note, void and payment as double "
-                                            "entries, for any ledger. The first number counts while "
-                                            "nothing has been issued.")));
+    layout->addWidget(
+        hintLabel(QObject::tr("Every invoice, credit note, void and payment as double "
+                              "entries, for any ledger. The first number counts while "
+                              "nothing has been issued.")));
     layout->addWidget(save, 0, Qt::AlignLeft);
     return page;
 }

@@ -23,15 +23,16 @@ Result<void> putDenominator(Shop& shop, const QString& typed, const Book&) {
 
 constexpr Column<Shop> fractionColumn{.title = QT_TRANSLATE_NOOP("Column", "Fractions shown"),
     .kind = CellKind::choice,
-    .read = [](const Shop& shop, const Book&) {
-        return QStringLiteral("1/%1 in").arg(shop.denominator);
-    },
-    .edit = [](Shop& shop, const QString& typed, const Book& book) {
-        return putDenominator(shop, QString(typed).remove(QStringLiteral(" in")), book);
-    },
-    .choices = [](const Shop&, const Book&) {
-        return QStringList{QStringLiteral("1/16 in"), QStringLiteral("1/32 in")};
-    }};
+    .read
+    = [](const Shop& shop, const Book&) { return QStringLiteral("1/%1 in").arg(shop.denominator); },
+    .edit =
+        [](Shop& shop, const QString& typed, const Book& book) {
+            return putDenominator(shop, QString(typed).remove(QStringLiteral(" in")), book);
+        },
+    .choices =
+        [](const Shop&, const Book&) {
+            return QStringList{QStringLiteral("1/16 in"), QStringLiteral("1/32 in")};
+        }};
 
 constexpr Column<Shop> shopColumns[] = {
     textColumn<&Shop::name>(QT_TRANSLATE_NOOP("Column", "Shop")),

@@ -35,18 +35,22 @@ BookPage::BookPage(Desk& desk, QWidget* parent)
 }
 
 void BookPage::addForms() {
-    add(tr("Shop"), tr("Who you are on papers, and how the book writes lengths and money."), shopForm);
-    add(tr("Practice"), tr("How your pieces are made and cut. Pieces, hours and orders follow at once."),
+    add(tr("Shop"), tr("Who you are on papers, and how the book writes lengths and money."),
+        shopForm);
+    add(tr("Practice"),
+        tr("How your pieces are made and cut. Pieces, hours and orders follow at once."),
         practiceForm);
-    add(tr("Terms"), tr("How bids are priced and what they say, unless a plan or house says otherwise."),
+    add(tr("Terms"),
+        tr("How bids are priced and what they say, unless a plan or house says otherwise."),
         termsForm);
 }
 
 void BookPage::addTables() {
-    const QString starter = tr(
-        "Rows marked \"starter\" are common practice or plausible prices, not yours: check each one. "
-        "Typing over a row makes it yours.");
-    add(tr("Profiles"), tr("Mouldings and boards, and the sticks the yard sells them in. ") + starter,
+    const QString starter = tr("Rows marked \"starter\" are common practice or plausible prices, "
+                               "not yours: check each one. "
+                               "Typing over a row makes it yours.");
+    add(tr("Profiles"),
+        tr("Mouldings and boards, and the sticks the yard sells them in. ") + starter,
         profilesPanel);
     add(tr("Parts"), tr("Goods bought by the each. ") + starter, partsTable);
     add(tr("Consumables"), tr("What is used up along the trim. ") + starter, consumablesTable);
@@ -58,8 +62,12 @@ void BookPage::addTables() {
         tr("Your own price for one unit, labour and material together, for bids by the piece."),
         piecePricesTable);
     add(tr("Crew"), tr("Who works, and their wages an hour before burden."), crewTable);
-    add(tr("Burden"), tr("What a crew hour costs besides the wage. Of items of one name the latest that has begun "
-           "counts: type next year's figures as a row of their own. ") + starter, burdenTable);
+    add(tr("Burden"),
+        tr("What a crew hour costs besides the wage. Of items of one name the latest that has "
+           "begun "
+           "counts: type next year's figures as a row of their own. ")
+            + starter,
+        burdenTable);
     add(tr("Builders"), tr("Your customers."), buildersTable);
     add(tr("Plan sets"), tr("Each builder's plans by community or series."), planSetsTable);
     add(tr("Offcut rack"), tr("Usable remainders. A stick plan takes them before it buys."),

@@ -87,10 +87,11 @@ constexpr Column<Builder> builderColumns[] = {
 
 constexpr Column<PlanSet> planSetColumns[] = {
     Column<PlanSet>{.title = QT_TRANSLATE_NOOP("Column", "Builder"),
-        .read = [](const PlanSet& set, const Book& book) {
-            const Builder* builder = book.prices.of<Builder>().find(set.builder);
-            return builder ? text(builder->name) : QString();
-        }},
+        .read =
+            [](const PlanSet& set, const Book& book) {
+                const Builder* builder = book.prices.of<Builder>().find(set.builder);
+                return builder ? text(builder->name) : QString();
+            }},
     textColumn<&PlanSet::name>(QT_TRANSLATE_NOOP("Column", "Plan set")),
     textColumn<&PlanSet::community>(QT_TRANSLATE_NOOP("Column", "Community")),
 };

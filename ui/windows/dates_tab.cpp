@@ -62,10 +62,11 @@ Result<void> readCrew(HouseDate& date, const QString& typed, const Book& book) {
 constexpr Column<HouseDate> dateColumns[] = {
     Column<HouseDate>{.title = QT_TRANSLATE_NOOP("Column", "House"),
         .kind = CellKind::choice,
-        .read = [](const HouseDate& date, const Book& book) {
-            const House* house = book.house(date.house);
-            return house ? text(house->name) : QString();
-        },
+        .read =
+            [](const HouseDate& date, const Book& book) {
+                const House* house = book.house(date.house);
+                return house ? text(house->name) : QString();
+            },
         .edit = chooseHouse,
         .choices = houseNames},
     wordColumn<&HouseDate::kind>(QT_TRANSLATE_NOOP("Column", "What")),
@@ -149,8 +150,8 @@ void DatesTab::refresh() {
         QString words = text(word(date.kind));
         if (const std::string crew = crewNames(book, date); !crew.empty())
             words += QStringLiteral(": ") + text(crew);
-        bars.push_back({text(house->name), words, date.from, date.lastDay(),
-            clashing.contains(date.id)});
+        bars.push_back(
+            {text(house->name), words, date.from, date.lastDay(), clashing.contains(date.id)});
     }
     m_timeline->setVisible(!bars.empty());
     m_timeline->setBars(std::move(bars), today);

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "windows/house_figures.h"
 
-#include "job/any_row.h"
 #include "hours/house_progress.h"
+#include "job/any_row.h"
 #include "job/figures.h"
 
 #include <QCoreApplication>
@@ -26,28 +26,12 @@ Book sliceOf(const Book& book, Id<Plan> id) {
     return slice;
 }
 
-/// The plan that a changed row belongs to; none for the price book's and for houses.
-Id<Plan> planOf(const AnyRow& row) {
-    return std::visit(
-        [](const auto& each) -> Id<Plan> {
-            using Row = std::remove_cvref_t<decltype(each)>;
-            if constexpr (std::is_same_v<Row, Plan>)
-                return each.id;
-            else if constexpr (belowPlan<Row> || hangsOnPlan<Row>)
-                return each.plan;
-            else
-                return {};
-        },
-        row);
-}
-
+/// Whether a row is of the price book, other than builders.
 bool isPrice(const AnyRow& row) {
-    return std::visit(
-        [](const auto& each) {
-            using Row = std::remove_cvref_t<decltype(each)>;
-            return PriceTables::holds<Row> && !std::is_same_v<Row, Builder>;
-        },
-        row);
+    static constexpr auto prices = BookRows::mapped([]<class Row>(RowKind<Row>) {
+        return PriceTables::holds<Row> && !std::is_same_v<Row, Builder>;
+    });
+    return prices[row.kind()];
 }
 
 /// The burdened hour that a bid was reckoned with.
@@ -102,8 +86,8 @@ std::optional<HouseFigure> HouseFigures::find(const House& house) {
     if (sold == m_sold.end() && known == m_known.end())
         return std::nullopt;
     const HouseBid& bid = sold == m_sold.end() ? known->second : sold->second;
-    const HouseFigure figure
-        = figureOf(bid, m_desk.book().time.summedEntries(house.id), isFinished(house));
+    const HouseFigure figure = figureOf(
+        bid, m_desk.book().time.summedEntries(house.id), isFinished(house));
     m_shown[house.id] = figure;
     return figure;
 }
@@ -125,7 +109,7 @@ void HouseFigures::forget(const Changes& changes) {
             if (*side)
                 forgetShown(**side);
         }
-        sold = sold || std::holds_alternative<SoldWork>(change.row());
+        sold = sold || change.row().is<SoldWork>();
         if (isPrice(change.row()))
             m_known.clear();
         else
@@ -136,9 +120,9 @@ void HouseFigures::forget(const Changes& changes) {
 }
 
 void HouseFigures::forgetShown(const AnyRow& row) {
-    if (const auto* entry = std::get_if<TimeEntry>(&row))
+    if (const auto* entry = row.as<TimeEntry>())
         m_shown.erase(entry->house);
-    else if (!std::holds_alternative<Timer>(row) && !std::holds_alternative<WeekApproval>(row))
+    else if (!row.isAnyOf<Timer, WeekApproval>())
         m_shown.clear(); // made again in no time from what is in memory
 }
 

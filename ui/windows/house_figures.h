@@ -32,8 +32,8 @@ struct HouseFigure {
 };
 
 /// Prices and hours of houses. Bids that were won are in memory; those of other houses are computed
-/// one after the other off the GUI thread, only where they are asked for, and forgotten when the book
-/// changes under them.
+/// one after the other off the GUI thread, only where they are asked for, and forgotten when the
+/// book changes under them.
 class HouseFigures final : public QObject {
     Q_OBJECT
 public:

@@ -67,66 +67,70 @@ constexpr Column<HouseLine> finishedColumn{.title = QT_TRANSLATE_NOOP("Column", 
 
 constexpr Column<HouseLine> priceColumn{.title = QT_TRANSLATE_NOOP("Column", "Price"),
     .kind = CellKind::money,
-    .read = [](const HouseLine& line, const Book&) {
-        return line.figure ? text(formatMoney(line.figure->price)) : QString();
-    },
+    .read
+    = [](const HouseLine& line,
+          const Book&) { return line.figure ? text(formatMoney(line.figure->price)) : QString(); },
     .number = [](const HouseLine& line) { return line.figure ? line.figure->price.cents() : 0; },
     .write = [](std::int64_t cents, const Book&) { return text(formatMoney(Money::cents(cents))); },
-    .whereFrom = [](const HouseLine&, const Book&) {
-        return QCoreApplication::translate("Column",
-            "The bid as the house was won; before that from its own plan, the book's prices and a "
-            "quick stick plan. Open the house to see the bid.");
-    },
+    .whereFrom =
+        [](const HouseLine&, const Book&) {
+            return QCoreApplication::translate("Column",
+                "The bid as the house was won; before that from its own plan, the book's prices "
+                "and a "
+                "quick stick plan. Open the house to see the bid.");
+        },
     .summed = true};
 
 constexpr Column<HouseLine> hoursColumn{.title = QT_TRANSLATE_NOOP("Column", "Hours bid"),
     .kind = CellKind::number,
-    .read = [](const HouseLine& line, const Book&) {
-        return line.figure ? text(formatHours(line.figure->hours)) : QString();
-    },
+    .read
+    = [](const HouseLine& line,
+          const Book&) { return line.figure ? text(formatHours(line.figure->hours)) : QString(); },
     .number = [](const HouseLine& line) { return line.figure ? line.figure->hours.minutes() : 0; },
-    .write = [](std::int64_t minutes, const Book&) {
-        return text(formatHours(Hours::minutes(minutes)));
-    },
-    .whereFrom = [](const HouseLine&, const Book&) {
-        return QCoreApplication::translate(
-            "Column", "Bid as the house was won; before that from its takeoff and the book's rates.");
-    },
+    .write
+    = [](std::int64_t minutes, const Book&) { return text(formatHours(Hours::minutes(minutes))); },
+    .whereFrom =
+        [](const HouseLine&, const Book&) {
+            return QCoreApplication::translate("Column",
+                "Bid as the house was won; before that from its takeoff and the book's rates.");
+        },
     .summed = true};
 
 constexpr Column<HouseLine> billedColumn{.title = QT_TRANSLATE_NOOP("Column", "Billed"),
     .kind = CellKind::money,
     .number = [](const HouseLine& line) { return line.money.work.cents(); },
     .write = [](std::int64_t cents, const Book&) { return text(formatMoney(Money::cents(cents))); },
-    .whereFrom = [](const HouseLine& line, const Book&) {
-        return QCoreApplication::translate("Column",
-            "Work on its invoices, before tax, with %1 of retainage; %2 was agreed.")
-            .arg(text(formatMoney(line.money.retained)), text(formatMoney(line.money.value)));
-    },
+    .whereFrom =
+        [](const HouseLine& line, const Book&) {
+            return QCoreApplication::translate(
+                "Column", "Work on its invoices, before tax, with %1 of retainage; %2 was agreed.")
+                .arg(text(formatMoney(line.money.retained)), text(formatMoney(line.money.value)));
+        },
     .summed = true};
 
 constexpr Column<HouseLine> owedColumn{.title = QT_TRANSLATE_NOOP("Column", "Owed"),
     .kind = CellKind::money,
     .number = [](const HouseLine& line) { return line.money.owed.cents(); },
     .write = [](std::int64_t cents, const Book&) { return text(formatMoney(Money::cents(cents))); },
-    .whereFrom = [](const HouseLine&, const Book&) {
-        return QCoreApplication::translate(
-            "Column", "Open on its invoices, tax included; retainage that is held is not owed yet.");
-    },
+    .whereFrom =
+        [](const HouseLine&, const Book&) {
+            return QCoreApplication::translate("Column",
+                "Open on its invoices, tax included; retainage that is held is not owed yet.");
+        },
     .summed = true};
 
 constexpr Column<HouseLine> usedColumn{.title = QT_TRANSLATE_NOOP("Column", "Used"),
     .kind = CellKind::number,
-    .read = [](const HouseLine& line, const Book&) {
-        return line.used > Hours() ? text(formatHours(line.used)) : QString();
-    },
+    .read
+    = [](const HouseLine& line,
+          const Book&) { return line.used > Hours() ? text(formatHours(line.used)) : QString(); },
     .number = [](const HouseLine& line) { return line.used.minutes(); },
-    .write = [](std::int64_t minutes, const Book&) {
-        return text(formatHours(Hours::minutes(minutes)));
-    },
-    .whereFrom = [](const HouseLine&, const Book&) {
-        return QCoreApplication::translate("Column", "All hours written down for the house.");
-    },
+    .write
+    = [](std::int64_t minutes, const Book&) { return text(formatHours(Hours::minutes(minutes))); },
+    .whereFrom =
+        [](const HouseLine&, const Book&) {
+            return QCoreApplication::translate("Column", "All hours written down for the house.");
+        },
     .summed = true};
 
 /// "heading 12.5 h over": how it stands in words, sorted by what it does to the profit.
@@ -150,17 +154,18 @@ QString standing(const HouseLine& line, const Book&) {
 
 constexpr Column<HouseLine> standsColumn{.title = QT_TRANSLATE_NOOP("Column", "Against the bid"),
     .read = standing,
-    .number = [](const HouseLine& line) {
-        return line.hasHours() ? line.figure->toProfit.cents() : 0;
-    },
-    .whereFrom = [](const HouseLine& line, const Book&) {
-        if (!line.hasHours())
-            return QString();
-        return QCoreApplication::translate("Column",
-            "Hours at completion against the bid, by the pace so far: %1 to the profit. Sorted from "
-            "the house that loses most.")
-            .arg(text(formatMoney(line.figure->toProfit)));
-    }};
+    .number
+    = [](const HouseLine& line) { return line.hasHours() ? line.figure->toProfit.cents() : 0; },
+    .whereFrom =
+        [](const HouseLine& line, const Book&) {
+            if (!line.hasHours())
+                return QString();
+            return QCoreApplication::translate("Column",
+                "Hours at completion against the bid, by the pace so far: %1 to the profit. Sorted "
+                "from "
+                "the house that loses most.")
+                .arg(text(formatMoney(line.figure->toProfit)));
+        }};
 
 constexpr Column<HouseLine> columns[] = {
     houseText<&House::name>(QT_TRANSLATE_NOOP("Column", "House")),

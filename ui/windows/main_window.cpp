@@ -36,8 +36,7 @@ const QString geometryKey = u"window/geometry"_s;
 
 } // namespace
 
-MainWindow::MainWindow(
-    Desk& desk, AppServices& services, const std::vector<StageFactory>& stages)
+MainWindow::MainWindow(Desk& desk, AppServices& services, const std::vector<StageFactory>& stages)
     : m_desk(desk)
     , m_services(services)
     , m_figures(desk)
@@ -59,7 +58,8 @@ void MainWindow::makePages(const std::vector<StageFactory>& stages) {
     m_nav = new NavBar(tr("Places"));
     m_nav->add(tr("Houses"), tr("Every house by stage (Alt+Home)"));
     m_nav->add(tr("Plans"), tr("Builders' plans (Alt+2)"));
-    m_nav->add(tr("The book"), tr("Profiles and prices, labour rates, crew, builders, terms (Alt+3)"));
+    m_nav->add(
+        tr("The book"), tr("Profiles and prices, labour rates, crew, builders, terms (Alt+3)"));
     m_nav->add(tr("Office"), tr("Who owes, what to bill, reminders, dates (Alt+4)"));
     m_nav->add({}, tr("The plan or house you are working on (Alt+5)"));
     m_nav->setShown(job, false);

@@ -12,9 +12,8 @@ constexpr Column<Row> readMoney(const char* title) {
     return Column<Row>{.title = title,
         .kind = CellKind::money,
         .number = [](const Row& row) { return Get(row).cents(); },
-        .write = [](std::int64_t cents, const Book&) {
-            return text(formatMoney(Money::cents(cents)));
-        },
+        .write
+        = [](std::int64_t cents, const Book&) { return text(formatMoney(Money::cents(cents))); },
         .summed = true};
 }
 

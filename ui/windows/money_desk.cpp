@@ -3,22 +3,14 @@
 
 #include <algorithm>
 #include <functional>
-#include <variant>
 
 namespace miterbook {
 
 namespace {
 
-template <class... Rows>
-bool isOneOf(const AnyRow& row) {
-    return (std::holds_alternative<Rows>(row) || ...);
-}
-
 bool touchesMoney(const Changes& changes) {
-    return std::ranges::any_of(changes, [](const Change& change) {
-        return isOneOf<Contract, Extra, Backcharge, Invoice, InvoiceVoid, Payment, Allocation, House,
-            Builder, BillingSetup>(change.row());
-    });
+    return touches<Contract, Extra, Backcharge, Invoice, InvoiceVoid, Payment, Allocation, House,
+        Builder, BillingSetup>(changes);
 }
 
 std::string builderName(const Book& book, Id<Builder> id) {

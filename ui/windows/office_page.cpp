@@ -28,8 +28,9 @@ TableModelBase* agingModel(MoneyDesk& money, QObject* parent) {
     spec.rows = [&money] { return money.aging(); };
     spec.key = [](const AgingRow& row) { return row.line.builder.value(); };
     spec.fixedRows = true;
-    spec.emptyHint = OfficePage::tr("Nobody owes anything: invoices are issued in each house, under "
-                                    "Bill.");
+    spec.emptyHint = OfficePage::tr(
+        "Nobody owes anything: invoices are issued in each house, under "
+        "Bill.");
     return new TableModel<AgingRow>(money.desk(), std::move(spec), parent);
 }
 
@@ -85,8 +86,9 @@ QWidget* OfficePage::housesTab() {
     m_houses->setOpensRows(true);
     connect(m_houses, &QAbstractItemView::activated, this, &OfficePage::openHouse);
     layout->addWidget(panel, 1);
-    layout->addWidget(hintLabel(tr("To bill: what is done by the contract's terms, with extras that "
-                                   "are done, less what was billed. Enter opens the house.")));
+    layout->addWidget(
+        hintLabel(tr("To bill: what is done by the contract's terms, with extras that "
+                     "are done, less what was billed. Enter opens the house.")));
     return page;
 }
 
@@ -105,8 +107,8 @@ void OfficePage::showStatement() {
 
 void OfficePage::openHouse() {
     const int row = m_houses->currentRow();
-    const House* house
-        = row < 0 ? nullptr : m_desk.book().house(Id<House>(m_houses->cells().keyOfRow(row)));
+    const House* house = row < 0 ? nullptr
+                                 : m_desk.book().house(Id<House>(m_houses->cells().keyOfRow(row)));
     if (house)
         Q_EMIT opened({house->work, house->id, {}});
 }

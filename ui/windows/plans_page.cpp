@@ -134,7 +134,7 @@ void PlansPage::newPlan() {
     if (dialog.exec() != QDialog::Accepted || !m_desk.perform(dialog.edit()))
         return;
     for (const Change& change : dialog.edit().changes) {
-        if (const Plan* plan = std::get_if<Plan>(&change.row()))
+        if (const Plan* plan = change.row().as<Plan>())
             Q_EMIT opened({plan->id, {}, {}});
     }
 }

@@ -40,8 +40,8 @@ FigureRow changeRow(const ListedPrice& listed, const PriceBook& prices) {
             static_cast<double>((now - *listed.before).cents())}
                       : emptyCell(),
         wordCell(isoDate(listed.price.from)),
-        {PriceListDialog::tr("%1 a %2")
-                .arg(text(formatUnitPrice(listed.price.quoted)), text(word(listed.price.per))),
+        {PriceListDialog::tr("%1 a %2").arg(
+             text(formatUnitPrice(listed.price.quoted)), text(word(listed.price.per))),
             std::nullopt}};
     row.from = PriceListDialog::tr("Line %1 of the file.").arg(listed.line);
     return row;
@@ -55,9 +55,10 @@ PriceListDialog::PriceListDialog(Desk& desk, QWidget* parent)
     , m_supplier(new QLineEdit)
     , m_from(new QLineEdit(text(isoDate(desk.clock().today()))))
     , m_per(new QComboBox)
-    , m_message(plainLabel(tr("Choose a price list: a row of titles with profile, length and price, and "
-                              "perhaps per, from and supplier. A price by the foot without a length is "
-                              "for every stick of its profile.")))
+    , m_message(
+          plainLabel(tr("Choose a price list: a row of titles with profile, length and price, and "
+                        "perhaps per, from and supplier. A price by the foot without a length is "
+                        "for every stick of its profile.")))
     , m_changes(new FigureView(tr("What changes"),
           {tr("Profile"), tr("Length"), tr("Before"), tr("After"), tr("Difference"), tr("From"),
               tr("Quoted")}))
@@ -160,8 +161,9 @@ QString PriceListDialog::summary() const {
               .arg(m_reading->unchanged)
               .arg(m_reading->rejected.size());
     if (!m_reading->rejected.empty())
-        said += QLatin1Char(' ') + tr("Put right what is wrong in the file: the list comes in whole or "
-                                      "not at all.");
+        said += QLatin1Char(' ')
+            + tr("Put right what is wrong in the file: the list comes in whole or "
+                 "not at all.");
     for (const std::string& title : m_reading->unmapped)
         said += QLatin1Char(' ') + tr("The column \"%1\" was not understood.").arg(text(title));
     return said;

@@ -17,8 +17,8 @@ namespace miterbook {
 class Desk;
 class FigureView;
 
-/// Brings in a supplier's price list from a CSV: what changes by how much and from which day, what is
-/// not good and why; then the whole list, or nothing of it.
+/// Brings in a supplier's price list from a CSV: what changes by how much and from which day, what
+/// is not good and why; then the whole list, or nothing of it.
 class PriceListDialog final : public QDialog {
     Q_OBJECT
 public:

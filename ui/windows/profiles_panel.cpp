@@ -46,14 +46,16 @@ std::int64_t pricePerFoot(const Stick& stick) {
 constexpr Column<Stick> stickColumns[] = {
     lengthColumn<&Stick::length>(QT_TRANSLATE_NOOP("Column", "Stick length")),
     moneyColumn<&Stick::price>(QT_TRANSLATE_NOOP("Column", "Price of one")),
-    Column<Stick>{.title = QT_TRANSLATE_NOOP("Column", "A foot"), .kind = CellKind::money,
+    Column<Stick>{.title = QT_TRANSLATE_NOOP("Column", "A foot"),
+        .kind = CellKind::money,
         .number = pricePerFoot,
-        .write = [](std::int64_t value, const Book&) {
-            return text(formatMoney(Money::cents(roundedQuotient(value, 100))));
-        },
-        .whereFrom = [](const Stick&, const Book&) {
-            return QObject::tr("The price of one stick over its length in feet.");
-        }},
+        .write
+        = [](std::int64_t value,
+              const Book&) { return text(formatMoney(Money::cents(roundedQuotient(value, 100)))); },
+        .whereFrom =
+            [](const Stick&, const Book&) {
+                return QObject::tr("The price of one stick over its length in feet.");
+            }},
     checkColumn<&Stick::stocked>(QT_TRANSLATE_NOOP("Column", "Yard stocks it")),
     wordColumn<&Stick::origin>(QT_TRANSLATE_NOOP("Column", "From")).computed(),
 };
@@ -96,11 +98,13 @@ std::vector<FigureRow> historyRows(const PriceBook& prices, Id<Profile> profile)
             FigureRow row;
             row.cells = {lengthCell(stick.length, prices.shop().lengths()),
                 wordCell(isoDate(price.from)), moneyCell(price.price),
-                {QObject::tr("%1 a %2").arg(text(formatUnitPrice(price.quoted)), text(word(price.per))),
+                {QObject::tr("%1 a %2").arg(
+                     text(formatUnitPrice(price.quoted)), text(word(price.per))),
                     std::nullopt},
                 wordCell(price.supplier)};
-            row.from = begun ? QObject::tr("In force from that day until the next one of this stick.")
-                             : QObject::tr("Not in force yet.");
+            row.from = begun
+                ? QObject::tr("In force from that day until the next one of this stick.")
+                : QObject::tr("Not in force yet.");
             rows.push_back(std::move(row));
         }
     }
@@ -112,15 +116,14 @@ struct StickSide {
     QWidget* whole = new QWidget;
     QLabel* of = headLabel({});
     FigureView* history = new FigureView(QObject::tr("Prices by day"),
-        {QObject::tr("Stick"), QObject::tr("From"), QObject::tr("Price of one"), QObject::tr("Quoted"),
-            QObject::tr("Supplier")});
+        {QObject::tr("Stick"), QObject::tr("From"), QObject::tr("Price of one"),
+            QObject::tr("Quoted"), QObject::tr("Supplier")});
 
     StickSide(Desk& desk, TableModelBase& sticks) {
         auto* bring = new QPushButton(QObject::tr("&Bring in a supplier's prices\u2026"));
         bring->setAutoDefault(false);
-        QObject::connect(bring, &QPushButton::clicked, whole, [&desk, this_ = whole] {
-            PriceListDialog(desk, this_->window()).exec();
-        });
+        QObject::connect(bring, &QPushButton::clicked, whole,
+            [&desk, this_ = whole] { PriceListDialog(desk, this_->window()).exec(); });
         auto* split = new QSplitter(Qt::Vertical);
         split->addWidget(new TablePanel(sticks));
         split->addWidget(history);
@@ -150,17 +153,16 @@ QWidget* profilesPanel(Desk& desk) {
     const auto show = [=, &desk, &left = left->table()] {
         const Profile* profile = profiles->rowAt(left.currentRow());
         *current = profile ? profile->id : Id<Profile>();
-        side.of->setText(profile ? QObject::tr("Sticks of %1").arg(text(profile->name))
-                            : QObject::tr("Sticks"));
+        side.of->setText(
+            profile ? QObject::tr("Sticks of %1").arg(text(profile->name)) : QObject::tr("Sticks"));
         side.whole->setEnabled(profile != nullptr);
         sticks->refresh();
         side.history->setRows(historyRows(desk.book().prices, *current));
     };
     QObject::connect(&left->table(), &DataTable::currentRowChanged, both, show);
     QObject::connect(profiles, &QAbstractItemModel::dataChanged, both, show);
-    QObject::connect(&desk, &Desk::changed, both, [=, &desk] {
-        side.history->setRows(historyRows(desk.book().prices, *current));
-    });
+    QObject::connect(&desk, &Desk::changed, both,
+        [=, &desk] { side.history->setRows(historyRows(desk.book().prices, *current)); });
     left->table().setCurrentIndex(left->table().model()->index(0, 0));
     show();
     return both;

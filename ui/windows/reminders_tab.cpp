@@ -23,10 +23,11 @@ constexpr Column<Reminder> reminderColumns[] = {
     dateColumn<&Reminder::due>(QT_TRANSLATE_NOOP("Column", "Due")),
     dateColumn<&Reminder::done>(QT_TRANSLATE_NOOP("Column", "Done")),
     Column<Reminder>{.title = QT_TRANSLATE_NOOP("Column", "Builder"),
-        .read = [](const Reminder& row, const Book& book) {
-            const Builder* builder = book.prices.of<Builder>().find(row.builder);
-            return builder ? text(builder->name) : QString();
-        }},
+        .read =
+            [](const Reminder& row, const Book& book) {
+                const Builder* builder = book.prices.of<Builder>().find(row.builder);
+                return builder ? text(builder->name) : QString();
+            }},
     textColumn<&Reminder::note>(QT_TRANSLATE_NOOP("Column", "Note")),
 };
 
@@ -50,8 +51,9 @@ TableModelBase* reminderModel(Desk& desk, QObject* parent) {
     };
     spec.check = checkReminder;
     spec.title = [](const Reminder& row) { return "the reminder " + row.title; };
-    spec.emptyHint = RemindersTab::tr("Type what to be reminded of and the day: insurance, licence, "
-                                      "a date that counsel gave you.");
+    spec.emptyHint = RemindersTab::tr(
+        "Type what to be reminded of and the day: insurance, licence, "
+        "a date that counsel gave you.");
     return new TableModel<Reminder>(desk, std::move(spec), parent);
 }
 
@@ -86,8 +88,8 @@ QString RemindersTab::due() const {
 void RemindersTab::refresh() {
     const Date today = m_desk.clock().today();
     QStringList lines;
-    for (const Reminder& each : dueReminders(
-             allReminders(m_desk.book()), today, m_desk.book().billing().remindDays)) {
+    for (const Reminder& each :
+        dueReminders(allReminders(m_desk.book()), today, m_desk.book().billing().remindDays)) {
         const QString day = text(formatDate(each.due, m_desk.book().prices.shop().monthFirst));
         lines << (each.due < today ? tr("PAST DUE since %1: %2") : tr("Due %1: %2"))
                      .arg(day, text(each.title));

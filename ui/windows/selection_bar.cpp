@@ -44,10 +44,7 @@ SelectionBar::SelectionBar(Desk& desk, FigureDesk& figures, QWidget* parent)
     layout->addStretch(1);
     connect(m_elevation, &QComboBox::activated, this, &SelectionBar::take);
     connect(&desk, &Desk::changed, this, [this](const Changes& changes) {
-        const bool variants = std::ranges::any_of(changes, [](const Change& change) {
-            return std::holds_alternative<Variant>(change.row());
-        });
-        if (variants)
+        if (touches<Variant>(changes))
             showJob();
     });
 }
@@ -80,8 +77,7 @@ void SelectionBar::fillElevations() {
     m_elevation->addItem(tr("base plan"), qlonglong(0));
     for (const auto& [id, variant] : m_desk.book().sheet(job.plan).of<Variant>()) {
         if (variant.kind == VariantKind::elevation)
-            m_elevation->addItem(
-                tr("elevation %1").arg(text(variant.name)), qlonglong(id.value()));
+            m_elevation->addItem(tr("elevation %1").arg(text(variant.name)), qlonglong(id.value()));
     }
     const int at = m_elevation->findData(qlonglong(job.selection.elevation.value()));
     m_elevation->setCurrentIndex(std::max(0, at));

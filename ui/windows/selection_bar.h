@@ -13,8 +13,8 @@ namespace miterbook {
 class Desk;
 class FigureDesk;
 
-/// With which elevation and options a plan is looked at: takeoff, bid and order follow. Not shown for
-/// a house, which has its own.
+/// With which elevation and options a plan is looked at: takeoff, bid and order follow. Not shown
+/// for a house, which has its own.
 class SelectionBar final : public QWidget {
     Q_OBJECT
 public:

@@ -92,8 +92,7 @@ HouseStart StartHouseDialog::start() const {
     for (int i = 0; i < m_options->count(); ++i) {
         const QListWidgetItem* item = m_options->item(i);
         if (item->checkState() == Qt::Checked)
-            start.selection.options.push_back(
-                Id<Variant>(item->data(Qt::UserRole).toLongLong()));
+            start.selection.options.push_back(Id<Variant>(item->data(Qt::UserRole).toLongLong()));
     }
     start.name = utf8(m_name->text());
     start.lot = utf8(m_lot->text().trimmed());

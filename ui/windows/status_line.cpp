@@ -68,8 +68,8 @@ void StatusLine::show() {
         words.append(part);
     const auto problems = estimate.problems.size();
     if (problems > 0)
-        words.append(counted(qsizetype(problems), tr("1 problem in the price"),
-            tr("%1 problems in the price")));
+        words.append(counted(
+            qsizetype(problems), tr("1 problem in the price"), tr("%1 problems in the price")));
     m_text->setText(words.join(u"     "_s));
     m_text->setAccessibleName(words.join(u", "_s));
 }

@@ -11,8 +11,8 @@ namespace miterbook {
 class Desk;
 class FigureDesk;
 
-/// Price, cost, hours and margin of the job in view, and whether a cheaper stick plan is still being
-/// looked for.
+/// Price, cost, hours and margin of the job in view, and whether a cheaper stick plan is still
+/// being looked for.
 class StatusLine final : public QWidget {
     Q_OBJECT
 public:

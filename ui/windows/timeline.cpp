@@ -83,8 +83,7 @@ void Timeline::paintDays(QPainter& painter) const {
         if (x < free || x + step > width())
             continue;
         painter.setPen(palette().color(QPalette::WindowText));
-        painter.drawText(x + 3, fontMetrics().ascent() + 2,
-            QString::fromStdString(isoDate(day)));
+        painter.drawText(x + 3, fontMetrics().ascent() + 2, QString::fromStdString(isoDate(day)));
         free = x + step;
     }
     QPen pen(palette().color(QPalette::Highlight), 2, Qt::DashLine);
@@ -94,7 +93,8 @@ void Timeline::paintDays(QPainter& painter) const {
 
 void Timeline::paintBar(QPainter& painter, const Bar& bar, int top) const {
     const int left = xOf(bar.from);
-    const QRect box(left, top + 3, std::max(6, xOf(addDays(bar.to, 1)) - left - 2), lineHeight() - 6);
+    const QRect box(
+        left, top + 3, std::max(6, xOf(addDays(bar.to, 1)) - left - 2), lineHeight() - 6);
     painter.setPen(palette().color(QPalette::WindowText));
     painter.setBrush(palette().color(QPalette::Button));
     painter.drawRect(box);

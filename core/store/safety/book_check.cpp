@@ -86,8 +86,8 @@ public:
     void checkMissing() {
         for (const auto& [key, state] : m_states.rows) {
             if (state.row && !m_seen.contains(key))
-                m_findings.add(nameOf(nounOf(*state.row), key.second)
-                    + ", in the book since change " + std::to_string(state.seq) + ", is missing.");
+                m_findings.add(nameOf(state.row->noun(), key.second) + ", in the book since change "
+                    + std::to_string(state.seq) + ", is missing.");
         }
     }
 
@@ -128,9 +128,8 @@ void checkRows(Connection& connection, BookReport& report, Findings& findings) {
     if (const auto gone = states->last - states->entries - std::ssize(states->unreadable); gone > 0)
         findings.add("The journal lacks " + std::to_string(gone) + " of its changes.");
     RowCheck check(connection, *states, report, findings);
-    forEachRowKind([&]<class Row>(RowKind<Row>) {
-        check.checkTable(Describe<Row>::table, Describe<Row>::noun);
-    });
+    for (const RowShape* shape : rowShapes())
+        check.checkTable(shape->table, shape->noun);
     check.checkMissing();
 }
 

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/safety/journal_states.h"
 
-#include "job/any_row.h"
 #include "job/edit_json.h"
 #include "store/cell.h"
 #include "store/safety/tolerant_scan.h"
@@ -14,7 +13,7 @@ namespace {
 
 void takeChange(JournalStates& states, std::int64_t seq, Change&& change) {
     const AnyRow& row = change.row();
-    LastState& state = states.rows[{std::string(tableName(row)), idOf(row)}];
+    LastState& state = states.rows[{std::string(row.table()), row.id()}];
     if (state.seq > seq)
         return;
     state.seq = seq;

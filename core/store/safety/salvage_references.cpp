@@ -20,12 +20,11 @@ struct Dangling {
 
 Result<std::vector<Dangling>> danglingRows(Connection& connection) {
     std::vector<Dangling> rows;
-    const auto read
-        = connection.readEach("PRAGMA foreign_key_check", [&](const SqlStatement& row) {
-              rows.push_back({cellText(row.value(0)), row.value(1).toLongLong(),
-                  cellText(row.value(2)), row.value(3).toLongLong()});
-              return true;
-          });
+    const auto read = connection.readEach("PRAGMA foreign_key_check", [&](const SqlStatement& row) {
+        rows.push_back({cellText(row.value(0)), row.value(1).toLongLong(), cellText(row.value(2)),
+            row.value(3).toLongLong()});
+        return true;
+    });
     if (!read)
         return read.error();
     return rows;

@@ -2,7 +2,7 @@
 #include "store/safety/salvage_rows.h"
 
 #include "basics/sha256.h"
-#include "job/any_row.h"
+#include "job/row_shape.h"
 #include "store/any_row_store.h"
 #include "store/book_info.h"
 #include "store/cell.h"
@@ -54,7 +54,7 @@ Result<void> insertRow(Connection& connection, const AnyRow& row) {
 }
 
 bool isAsIssued(const AnyRow& row) {
-    const auto* paper = std::get_if<IssuedPaper>(&row);
+    const auto* paper = row.as<IssuedPaper>();
     return !paper || sha256(paper->paper.text) == paper->sum;
 }
 
@@ -85,7 +85,7 @@ public:
             if (insertRow(m_connection, *state.row))
                 ++m_report.restored;
             else
-                m_report.lost.push_back(said(nounOf(*state.row), key.second) + " is lost.");
+                m_report.lost.push_back(said(state.row->noun(), key.second) + " is lost.");
         }
         return {};
     }
@@ -135,10 +135,10 @@ private:
 template <class Each>
 Result<void> eachTable(Each each) {
     Result<void> result;
-    forEachRowKind([&]<class Row>(RowKind<Row>) {
+    for (const RowShape* shape : rowShapes()) {
         if (result)
-            result = each(Describe<Row>::table, Describe<Row>::noun);
-    });
+            result = each(shape->table, shape->noun);
+    }
     return result;
 }
 

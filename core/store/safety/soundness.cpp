@@ -30,8 +30,8 @@ Result<void> firstOf(const Result<std::vector<std::string>>& found, const char* 
 Result<std::vector<std::string>> damageOf(Connection& connection, int most) {
     std::vector<std::string> found;
     const auto full = [&] { return std::ssize(found) >= most; };
-    const auto pages = connection.readEach("PRAGMA integrity_check(" + std::to_string(most) + ")",
-        [&](const SqlStatement& row) {
+    const auto pages = connection.readEach(
+        "PRAGMA integrity_check(" + std::to_string(most) + ")", [&](const SqlStatement& row) {
             if (const std::string text = cellText(row.value(0)); text != "ok")
                 found.push_back(text);
             return !full();

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// bid_bench: a price sheet of 12 plans x 3 elevations x 10 options (the plan as drawn is a column of
-// its own beside them), priced for the first time and again after a change; and one edit of one bid.
-// Milliseconds of the wall clock; re-pricing and edits are medians of five.
+// bid_bench: a price sheet of 12 plans x 3 elevations x 10 options (the plan as drawn is a column
+// of its own beside them), priced for the first time and again after a change; and one edit of one
+// bid. Milliseconds of the wall clock; re-pricing and edits are medians of five.
 #include "book/starter_book.h"
 #include "job/edit.h"
 #include "job/price_sheet.h"
@@ -22,7 +22,8 @@ constexpr int options = 10;
 double milliseconds(const std::function<void()>& work) {
     const auto begun = std::chrono::steady_clock::now();
     work();
-    return std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - begun).count();
+    return std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - begun)
+        .count();
 }
 
 double median(const std::function<void(int)>& work) {
@@ -73,7 +74,8 @@ Book setOfPlans() {
         house.plan.set = set.id;
         house.plan.name = "Plan " + std::to_string(i + 1);
         const Table<Room> rooms = house.rows.of<Room>();
-        for (auto [id, room] : rooms) { // each plan has walls of its own
+        for (const auto& [id, held] : rooms) { // each plan has walls of its own
+            Room room = held;
             for (Wall& wall : room.walls)
                 wall.length += Length::inches(i);
             room.outline.clear();
@@ -96,7 +98,8 @@ void put(Book& book, const LabourRate& rate) {
 void measureSheet(Book book) {
     StickMemory memory(sheetMemory);
     std::vector<PlanPrices> sheet;
-    const auto price = [&](Effort effort) { sheet = priceSheet(book, Id<PlanSet>(5), memory, effort); };
+    const auto price
+        = [&](Effort effort) { sheet = priceSheet(book, Id<PlanSet>(5), memory, effort); };
     say("price sheet for the first time, every stick plan thorough",
         milliseconds([&] { price(Effort::thorough); }));
     std::printf("    %zu plans, %zu columns, %zu options, %zu problems\n", sheet.size(),

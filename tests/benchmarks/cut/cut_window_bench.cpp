@@ -82,8 +82,7 @@ void tickInTheWindow(benchmark::State& state) {
     for (auto _ : state) {
         const SawSheet& sheet = window.cut().figures().sheet;
         at = (at + 1) % sheet.pieces.size();
-        window.cut().tick(
-            {at}, sheet.pieces[at].isCut() ? PieceState::listed : PieceState::cut);
+        window.cut().tick({at}, sheet.pieces[at].isCut() ? PieceState::listed : PieceState::cut);
         window.draw();
     }
 }

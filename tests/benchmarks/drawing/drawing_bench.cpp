@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// How long the drawing of a level takes: 300 rooms and 300 openings on a screen of 1600 x 1000. At 60
-// frames a second a frame has 16.7 ms.
+// How long the drawing of a level takes: 300 rooms and 300 openings on a screen of 1600 x 1000. At
+// 60 frames a second a frame has 16.7 ms.
 #include "stages/plan/drawing/picture_painter.h"
 
 #include <QGuiApplication>
@@ -64,7 +64,8 @@ void paintLevel(benchmark::State& state) {
     for (auto _ : state) {
         QPainter painter(&screen);
         painter.fillRect(screen.rect(), Qt::white);
-        PicturePainter(painter, frame, QGuiApplication::palette(), screen.rect(), look).paint(picture);
+        PicturePainter(painter, frame, QGuiApplication::palette(), screen.rect(), look)
+            .paint(picture);
         frame.pan({1, 1});
     }
 }

@@ -26,10 +26,9 @@ std::size_t touchRow(sqlite3_stmt* statement, int columns) {
 
 template <class Tables>
 void addSelects(const Tables& tables, std::vector<std::string>& statements) {
-    tables.forEach(
-        [&]<class Row>(const Table<Row>&) {
-            statements.push_back(tableShape(rowShape<Row>()).sql.selectAll);
-        });
+    tables.forEach([&]<class Row>(const Table<Row>&) {
+        statements.push_back(sqlOf(kindOf<Row>).selectWhere({}));
+    });
 }
 
 } // namespace

@@ -3,7 +3,7 @@
 
 #include "basics/sha256.h"
 #include "store/book_file.h"
-#include "store/row_store.h"
+#include "store/row_loading.h"
 #include "store/transaction.h"
 
 #include <algorithm>
@@ -42,7 +42,7 @@ public:
 private:
     template <class Row>
     Result<void> insert(const Row& row) {
-        return TableStore(m_connection, tableShape(rowShape<Row>())).insert(&row);
+        return TableStore(m_connection, kindOf<Row>).insert(row);
     }
 
     Result<void> addOpening(Id<Plan> plan, Id<Level> level, int n) {
@@ -97,7 +97,7 @@ Result<void> fillHouses(const std::string& path, const Grown& grown) {
     auto connection = Connection::open(path, Access::readWrite);
     if (!connection)
         return connection.error();
-    const auto houses = RowStore<House>(**connection).all();
+    const auto houses = loadTable<House>(**connection, RowsAsked::all());
     if (!houses)
         return houses.error();
     Transaction transaction(**connection);

@@ -9,7 +9,8 @@ namespace {
 using ::testing::ElementsAre;
 using ::testing::HasSubstr;
 
-/// One 16 ft base stick ($16.00) and three 8 ft casing pieces ($23.00), an hour for each base source.
+/// One 16 ft base stick ($16.00) and three 8 ft casing pieces ($23.00), an hour for each base
+/// source.
 Takeoff smallTakeoff(const SmallShop& shop) {
     Takeoff takeoff;
     takeoff.tasks = {taskOf(Task::pictureFrameWindow, Quantity::count(2), 1),
@@ -136,8 +137,7 @@ TEST_F(EstimateTest, SaysWhatKeepsThePriceFromBeingRight) {
         {Remark::Weight::problem, {}, "W9 has no casing."}};
     m_takeoff.tasks.push_back(taskOf(Task::mantel, Quantity::count(1), 5));
     m_takeoff.parts = {{PieceOfWork::stairs, PartUse::baluster, 30, sourceAt(9, "Stair")}};
-    m_takeoff.pieces.push_back(
-        pieceOf(PieceOfWork::base, m_shop.base, Length::feet(20), 1, 2));
+    m_takeoff.pieces.push_back(pieceOf(PieceOfWork::base, m_shop.base, Length::feet(20), 1, 2));
     m_shop.prices.of<CrewMember>() = {};
     const Estimate result = made();
     EXPECT_THAT(result.problems,

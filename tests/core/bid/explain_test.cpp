@@ -30,8 +30,7 @@ protected:
     Estimate made() const { return estimateOf(m_takeoff, m_shop, m_setup); }
     std::vector<std::string> line(std::size_t index) const {
         const Estimate result = made();
-        return explainLine(
-            result.lines.at(index), m_takeoff, m_shop.prices, result.crewRate);
+        return explainLine(result.lines.at(index), m_takeoff, m_shop.prices, result.crewRate);
     }
 
     SmallShop m_shop;
@@ -109,9 +108,8 @@ TEST_F(Explain, TheMaterialOfAPieceOfWork) {
     EXPECT_EQ(windows.material, Money::cents(27810)); // 257.50 x 1.08
     EXPECT_THAT(explainMaterial(windows, m_takeoff, sticks, m_shop.prices, m_setup),
         ElementsAre("Flat casing: 8.0 ft of 16.0 ft, which cost $15.00, come to $7.50.",
-            "passage set: 1, supplied by the builder.",
-            "newel: 2 at $100.00 is $200.00.", "Bought for W4: $50.00.",
-            "Tax on material at 8 % is in it.", "Together: $278.10."));
+            "passage set: 1, supplied by the builder.", "newel: 2 at $100.00 is $200.00.",
+            "Bought for W4: $50.00.", "Tax on material at 8 % is in it.", "Together: $278.10."));
 }
 
 /// Days of work: 70 man-days by a crew of 12 are 5.83 days before any delay

@@ -123,8 +123,8 @@ TEST_F(BothWays, LinesAddUpToTheirPieceOfWork) {
                 if (m_estimate.lines[i].work == work.work)
                     sum += all[i].cost;
             }
-            const bool hasLines = std::ranges::any_of(m_estimate.lines,
-                [&](const EstimateLine& line) { return line.work == work.work; });
+            const bool hasLines = std::ranges::any_of(
+                m_estimate.lines, [&](const EstimateLine& line) { return line.work == work.work; });
             if (hasLines) {
                 EXPECT_EQ(sum, work.cost() - work.allowances);
             }

@@ -21,7 +21,7 @@ TEST(HoursFor, RoundsOnceToTheMinute) {
     EXPECT_EQ(minutes(Quantity::count(3), 5400, 1.0), 162);
     EXPECT_EQ(minutes(Quantity::thousandths(12'345), 160, 1.0), 20); // 19.752
     EXPECT_EQ(minutes(Quantity::count(1), 50, 1.0), 1);              // half a minute, up
-    EXPECT_EQ(minutes(Quantity::count(10), 100, 1.05), 11);          // 10.5, though 1.05 is not exact
+    EXPECT_EQ(minutes(Quantity::count(10), 100, 1.05), 11); // 10.5, though 1.05 is not exact
     EXPECT_EQ(minutes(Quantity::count(10), 100, 1.0499), 10);
     EXPECT_EQ(minutes(Quantity(), 100, 1.3), 0);
 }
@@ -29,8 +29,7 @@ TEST(HoursFor, RoundsOnceToTheMinute) {
 /// Government tables turn man-hours into days: 16,000 SF / 1,000 x 33 man-hours / 8 is 66 man-days
 /// [pub: NAVEDTRA 14045 ch. 2]. 33 man-hours a thousand are 1.98 minutes for one.
 TEST(HoursFor, ManDaysOfAPublishedExample) {
-    const Hours hours
-        = hoursFor(Quantity::count(16'000), MinutesPerUnit::hundredths(198), 1.0);
+    const Hours hours = hoursFor(Quantity::count(16'000), MinutesPerUnit::hundredths(198), 1.0);
     EXPECT_EQ(hours, Hours::whole(66 * 8));
 }
 
@@ -92,8 +91,9 @@ TEST(EstimateLines, ATaskWithoutARateIsSaidOnce) {
     const auto lines = estimateLines(takeoff, shop.prices, Money::dollars(60), problems);
     ASSERT_EQ(lines.size(), 2U);
     EXPECT_EQ(lines[0].hours, Hours());
-    EXPECT_THAT(problems, ::testing::ElementsAre("The book has no labour rate for \"mantel\"; it "
-                                                 "takes no hours here."));
+    EXPECT_THAT(problems,
+        ::testing::ElementsAre("The book has no labour rate for \"mantel\"; it "
+                               "takes no hours here."));
 }
 
 } // namespace

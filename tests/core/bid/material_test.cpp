@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bid/stick_supply.h"
-#include "takeoff/geometry.h"
 #include "small_shop.h"
+#include "takeoff/geometry.h"
 
 #include <gmock/gmock.h>
 
@@ -51,8 +51,8 @@ TEST(PlanSticks, CutsTakeKerfMoreWhenMitered) {
     // Two pieces and one cut: 16 ft less 1/8 in fits square cuts, and not mitered ones.
     const Length half = (Length::feet(16) - Length::sixteenths(2)) / 2;
     const auto sticks = [&](bool mitered) {
-        const StickPlan plan
-            = planSticks(needOf(shop.base, {{half, 2}}, mitered), shop.prices, Effort::quick);
+        const StickPlan plan = planSticks(
+            needOf(shop.base, {{half, 2}}, mitered), shop.prices, Effort::quick);
         return plan.cost;
     };
     EXPECT_EQ(sticks(false), Money::dollars(16));
@@ -72,8 +72,8 @@ TEST(PlanSticks, TheRackIsUsedFirstAndCostsNothing) {
     shop.addOffcut(shop.base, Length::feet(5), 1);
     shop.addOffcut(shop.base, Length::feet(5), 1);
     shop.addOffcut(shop.base, Length::feet(9), 0);
-    const StickPlan plan
-        = planSticks(needOf(shop.base, {{Length::feet(5), 2}}), shop.prices, Effort::thorough);
+    const StickPlan plan = planSticks(
+        needOf(shop.base, {{Length::feet(5), 2}}), shop.prices, Effort::thorough);
     EXPECT_EQ(plan.cost, Money());
     EXPECT_TRUE(plan.proven);
     ASSERT_EQ(plan.patterns.size(), 1U);
@@ -85,8 +85,8 @@ TEST(PlanSticks, TheRackIsUsedFirstAndCostsNothing) {
 TEST(PlanSticks, OnlyStockedSticksAreBought) {
     SmallShop shop;
     shop.addStick(shop.base, Length::feet(8), Money::dollars(1), false);
-    const StickPlan plan
-        = planSticks(needOf(shop.base, {{Length::feet(8), 1}}), shop.prices, Effort::quick);
+    const StickPlan plan = planSticks(
+        needOf(shop.base, {{Length::feet(8), 1}}), shop.prices, Effort::quick);
     EXPECT_EQ(plan.cost, Money::dollars(16));
 }
 
@@ -125,9 +125,10 @@ TEST(PlanSticks, NoStickAtAllIsSaid) {
 TEST(PlanSticks, ARackThatRunsOutOfLongOffcutsIsSaid) {
     SmallShop shop;
     shop.addOffcut(shop.base, Length::feet(20), 1);
-    const StickPlan plan
-        = planSticks(needOf(shop.base, {{Length::feet(19), 2}}), shop.prices, Effort::quick);
-    EXPECT_THAT(plan.problem, HasSubstr("offcuts of Flat base that are long enough run out; 1 piece"));
+    const StickPlan plan = planSticks(
+        needOf(shop.base, {{Length::feet(19), 2}}), shop.prices, Effort::quick);
+    EXPECT_THAT(
+        plan.problem, HasSubstr("offcuts of Flat base that are long enough run out; 1 piece"));
 }
 
 TEST(PlanSticks, NothingNeededIsNothingBought) {
@@ -149,8 +150,8 @@ TEST(PlanSticks, AStopEndsEarlyWithAPlan) {
     EXPECT_EQ(plan.problem, "");
 }
 
-/// Random needs: every piece is cut as often as needed, every pattern fits its stick, the cost is the
-/// patterns', a thorough plan is never dearer than a quick one, and both say the same twice.
+/// Random needs: every piece is cut as often as needed, every pattern fits its stick, the cost is
+/// the patterns', a thorough plan is never dearer than a quick one, and both say the same twice.
 TEST(PlanSticks, RandomPlansHold) {
     SmallShop shop;
     shop.setPractice(Length::sixteenths(2), Length::sixteenths(8));

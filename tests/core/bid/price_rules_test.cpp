@@ -16,7 +16,8 @@ TEST(RuledPriceTest, MinimumThenRoundedUp) {
     EXPECT_EQ(ruledPrice(Money::cents(31'201), {}, {}).price, Money::cents(31'201));
     EXPECT_EQ(ruledPrice(Money::cents(31'201), {}, Money::dollars(5)).price, Money::dollars(315));
     EXPECT_EQ(ruledPrice(Money::dollars(315), {}, Money::dollars(5)).added, Money());
-    const RuledPrice small = ruledPrice(Money::dollars(120), Money::cents(35'250), Money::dollars(10), "$");
+    const RuledPrice small = ruledPrice(
+        Money::dollars(120), Money::cents(35'250), Money::dollars(10), "$");
     EXPECT_EQ(small.price, Money::dollars(360));
     EXPECT_EQ(small.added, Money::dollars(240));
     EXPECT_THAT(small.notes,
@@ -86,7 +87,8 @@ TEST_F(PriceRules, RoundingLeavesANewPriceWithoutHours) {
 
 TEST_F(PriceRules, SumsHoldToTheCentUnderRandomRules) {
     std::mt19937 random(20261126);
-    const auto upTo = [&](unsigned most) { return static_cast<std::int64_t>(random() % (most + 1)); };
+    const auto upTo
+        = [&](unsigned most) { return static_cast<std::int64_t>(random() % (most + 1)); };
     for (int run = 0; run < 300; ++run) {
         SCOPED_TRACE(run);
         m_takeoff.tasks = {taskOf(Task::base, Quantity::thousandths(upTo(90'000)), 1),

@@ -7,7 +7,8 @@ namespace miterbook {
 namespace {
 
 TEST(Profit, MarkupIsOnCost) {
-    // 200,000 at 25 % markup is 250,000, a gross profit of 20 % [pub: engineeringtoolbox.com d_1706]
+    // 200,000 at 25 % markup is 250,000, a gross profit of 20 % [pub: engineeringtoolbox.com
+    // d_1706]
     const Money price = priceAtMarkup(Money::dollars(200'000), Percent::whole(25));
     EXPECT_EQ(price, Money::dollars(250'000));
     EXPECT_EQ(marginOf(Money::dollars(200'000), price), Percent::whole(20));

@@ -70,9 +70,9 @@ public:
         for (int h = 0; h < houses; ++h) {
             const auto used = house();
             for (std::size_t i = 0; i < used.size(); ++i)
-                finished.push_back({h, riskWorks[i],
-                    Hours::minutes(std::llround(riskHours[i] * 60)),
-                    Hours::minutes(std::llround(used[i] * 60))});
+                finished.push_back(
+                    {h, riskWorks[i], Hours::minutes(std::llround(riskHours[i] * 60)),
+                        Hours::minutes(std::llround(used[i] * 60))});
         }
         return finished;
     }
@@ -147,8 +147,8 @@ TEST(Risk, AllHoursTogetherAgreeWithASimulation) {
     const auto at = [&](double part) {
         return sums[static_cast<std::size_t>(part * static_cast<double>(sums.size()))];
     };
-    EXPECT_NEAR(inHours(outlook.expected()), std::accumulate(sums.begin(), sums.end(), 0.0) / 2e5,
-        0.2);
+    EXPECT_NEAR(
+        inHours(outlook.expected()), std::accumulate(sums.begin(), sums.end(), 0.0) / 2e5, 0.2);
     for (const double part : {0.05, 0.25, 0.5, 0.75, 0.9, 0.95})
         EXPECT_NEAR(inHours(outlook.hoursAt(part)), at(part), 0.012 * at(part)) << part;
 }

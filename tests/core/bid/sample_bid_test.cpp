@@ -30,9 +30,8 @@ TEST(SampleBid, TakesAboutEightyFiveToAHundredAndTenHours) {
     const Estimate result = SampleBid().made();
     std::string lines;
     for (const EstimateLine& line : result.lines)
-        lines += std::string(word(line.task)) + ": "
-            + std::to_string(line.quantity.toDouble()) + ", "
-            + std::to_string(line.hours.toDouble()) + " h\n";
+        lines += std::string(word(line.task)) + ": " + std::to_string(line.quantity.toDouble())
+            + ", " + std::to_string(line.hours.toDouble()) + " h\n";
     EXPECT_GE(result.total.hours, Hours::whole(85)) << lines;
     EXPECT_LE(result.total.hours, Hours::whole(110)) << lines;
 }
@@ -62,8 +61,8 @@ TEST(SampleBid, AThoroughPlanIsNoDearer) {
     }
 }
 
-/// The crown pack is priced as its difference: crown's own hours and material, and nothing else moves
-/// but the shares of what is reckoned on the whole.
+/// The crown pack is priced as its difference: crown's own hours and material, and nothing else
+/// moves but the shares of what is reckoned on the whole.
 TEST(SampleBid, AnOptionIsTheDifferenceOfTwoPrices) {
     const SampleBid bid;
     const Estimate plain = bid.made();

@@ -30,8 +30,8 @@ void SmallShop::addOffcut(Id<Profile> profile, Length length, int count) {
 }
 
 void SmallShop::addRate(Task task, int minutes) {
-    prices.of<LabourRate>().put({ids.next<LabourRate>(), task, MinutesPerUnit::whole(minutes),
-        Origin::shop, "our houses"});
+    prices.of<LabourRate>().put(
+        {ids.next<LabourRate>(), task, MinutesPerUnit::whole(minutes), Origin::shop, "our houses"});
 }
 
 void SmallShop::addFactor(Condition condition, int percent) {
@@ -45,8 +45,8 @@ void SmallShop::addPiecePrice(Task task, Money price) {
 }
 
 void SmallShop::addPart(PartUse use, Money price, bool builderSupplies) {
-    prices.of<Part>().put({ids.next<Part>(), std::string(word(use)), use, price, builderSupplies,
-        Origin::shop});
+    prices.of<Part>().put(
+        {ids.next<Part>(), std::string(word(use)), use, price, builderSupplies, Origin::shop});
 }
 
 void SmallShop::addConsumable(Money price, int feetEach) {
@@ -77,7 +77,8 @@ TaskCount taskOf(Task task, Quantity quantity, std::int64_t source, Conditions c
         sourceAt(source, "W" + std::to_string(source)), {}};
 }
 
-Piece pieceOf(PieceOfWork work, Id<Profile> profile, Length length, int count, std::int64_t source) {
+Piece pieceOf(
+    PieceOfWork work, Id<Profile> profile, Length length, int count, std::int64_t source) {
     Piece piece;
     piece.work = work;
     piece.source = sourceAt(source, "W" + std::to_string(source));

@@ -5,8 +5,8 @@
 
 namespace miterbook {
 
-/// A book with round numbers: a crew at $60.00 an hour without burden, casing sticks of 8 ft at $8.00
-/// and 16 ft at $15.00, base sticks of 16 ft at $16.00; no kerf, no tax, no consumables.
+/// A book with round numbers: a crew at $60.00 an hour without burden, casing sticks of 8 ft at
+/// $8.00 and 16 ft at $15.00, base sticks of 16 ft at $16.00; no kerf, no tax, no consumables.
 struct SmallShop {
     PriceBook prices;
     Id<Profile> casing;
@@ -35,8 +35,8 @@ Piece pieceOf(PieceOfWork work, Id<Profile> profile, Length length, int count, s
 BidSetup plainSetup();
 
 /// The estimate of a takeoff with quick stick plans.
-Estimate estimateOf(const Takeoff& takeoff, const SmallShop& shop, const BidSetup& setup,
-    int floorArea = 0);
+Estimate estimateOf(
+    const Takeoff& takeoff, const SmallShop& shop, const BidSetup& setup, int floorArea = 0);
 
 /// The total of a piece of work; zeros where the estimate has none.
 WorkTotal workOf(const Estimate& estimate, PieceOfWork work);

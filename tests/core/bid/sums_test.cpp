@@ -29,7 +29,8 @@ public:
         shop.addConsumable(Money::cents(upTo(3000)), 1 + upTo(400));
         shop.addStick(shop.base, Length::feet(12), Money::cents(1 + upTo(2999)));
         shop.setTax(Percent::basisPoints(upTo(1200)));
-        shop.prices.of<CrewMember>().put({Id<CrewMember>(900), "Ivo Lenz", Money::cents(3217), true});
+        shop.prices.of<CrewMember>().put(
+            {Id<CrewMember>(900), "Ivo Lenz", Money::cents(3217), true});
         fillTakeoff();
         fillSetup();
     }
@@ -56,11 +57,12 @@ private:
             takeoff.tasks.push_back(task);
         }
         for (int i = 0, n = upTo(30); i < n; ++i)
-            takeoff.pieces.push_back(pieceOf(any<PieceOfWork>(), chance(50) ? shop.casing : shop.base,
-                Length::sixtyFourths(1 + upTo(12'000)), 1 + upTo(3), upTo(9)));
+            takeoff.pieces.push_back(
+                pieceOf(any<PieceOfWork>(), chance(50) ? shop.casing : shop.base,
+                    Length::sixtyFourths(1 + upTo(12'000)), 1 + upTo(3), upTo(9)));
         for (int i = 0, n = upTo(6); i < n; ++i)
-            takeoff.parts.push_back({any<PieceOfWork>(), any<PartUse>(), upTo(40),
-                sourceAt(upTo(9), "R")});
+            takeoff.parts.push_back(
+                {any<PieceOfWork>(), any<PartUse>(), upTo(40), sourceAt(upTo(9), "R")});
         for (int i = 0, n = upTo(3); i < n; ++i)
             takeoff.goods.push_back(
                 {any<PieceOfWork>(), Money::cents(upTo(99'999)), sourceAt(upTo(9), "R")});
@@ -77,8 +79,8 @@ private:
     std::mt19937 m_random;
 };
 
-/// Whatever the inputs: pieces of work add up to the total to the cent in every column, price is cost
-/// and profit, and lines add up to the pieces of work.
+/// Whatever the inputs: pieces of work add up to the total to the cent in every column, price is
+/// cost and profit, and lines add up to the pieces of work.
 TEST(Sums, WorksAddUpToTheTotal) {
     for (unsigned seed = 0; seed < 300; ++seed) {
         SCOPED_TRACE(seed);
@@ -119,10 +121,8 @@ TEST(Sums, TotalsAreThePlainReckoning) {
         RandomJob job(seed);
         job.setup.pricing = Pricing::costAndProfit;
         job.setup.waste = Percent();
-        const auto sticks
-            = planAllSticks(stickNeeds(job.takeoff), job.shop.prices, Effort::quick);
-        const Estimate result
-            = estimate(job.takeoff, sticks, job.shop.prices, job.setup, 0);
+        const auto sticks = planAllSticks(stickNeeds(job.takeoff), job.shop.prices, Effort::quick);
+        const Estimate result = estimate(job.takeoff, sticks, job.shop.prices, job.setup, 0);
         Money material;
         for (const StickPlan& plan : sticks)
             material += plan.cost;

@@ -10,8 +10,8 @@ namespace {
 /// Casing costs $1.00 a foot in 8 ft sticks and $0.9375 in 16 ft sticks.
 TEST(CostWithWaste, IsAtTheCheapestPriceAFoot) {
     const SmallShop shop;
-    EXPECT_EQ(costWithWaste(Length::feet(100), Percent(), shop.casing, shop.prices),
-        Money::cents(9375));
+    EXPECT_EQ(
+        costWithWaste(Length::feet(100), Percent(), shop.casing, shop.prices), Money::cents(9375));
     // 5 % paint grade, 10 % stain grade [common practice]
     EXPECT_EQ(costWithWaste(Length::feet(100), Percent::whole(5), shop.casing, shop.prices),
         Money::cents(9844)); // 98.4375
@@ -23,10 +23,10 @@ TEST(CostWithWaste, LooksAtStockedAndPricedSticksOnly) {
     SmallShop shop;
     shop.addStick(shop.casing, Length::feet(20), Money::dollars(1), false);
     shop.addStick(shop.casing, Length::feet(12), Money());
-    EXPECT_EQ(costWithWaste(Length::feet(100), Percent(), shop.casing, shop.prices),
-        Money::cents(9375));
-    EXPECT_EQ(costWithWaste(Length::feet(100), Percent(), Id<Profile>(99), shop.prices),
-        std::nullopt);
+    EXPECT_EQ(
+        costWithWaste(Length::feet(100), Percent(), shop.casing, shop.prices), Money::cents(9375));
+    EXPECT_EQ(
+        costWithWaste(Length::feet(100), Percent(), Id<Profile>(99), shop.prices), std::nullopt);
 }
 
 TEST(Waste, ReplacesTheStickPlanInTheEstimate) {
@@ -47,7 +47,8 @@ TEST(Waste, AProfileWithoutAPriceIsSaid) {
     BidSetup setup = plainSetup();
     setup.waste = Percent::whole(10);
     EXPECT_THAT(estimateOf(takeoff, shop, setup).problems,
-        ::testing::ElementsAre("No stocked stick of Flat base has a price; it costs nothing here."));
+        ::testing::ElementsAre(
+            "No stocked stick of Flat base has a price; it costs nothing here."));
 }
 
 } // namespace

@@ -112,12 +112,12 @@ private:
             return;
         const InvoiceLine& line = bill->lines.front();
         const auto part = line.amount.cents() * (1 + upTo(9)) / 10;
-        add(makeCredit(*bill, m_billing.bills, {{line.id, Money::cents(part)}}, day(m_day),
-            "at random"));
+        add(makeCredit(
+            *bill, m_billing.bills, {{line.id, Money::cents(part)}}, day(m_day), "at random"));
     }
     void pay() {
-        const Payment payment{m_ids.next<Payment>(), oakRidge, day(m_day),
-            Money::cents(1 + upTo(400'000)), "check"};
+        const Payment payment{
+            m_ids.next<Payment>(), oakRidge, day(m_day), Money::cents(1 + upTo(400'000)), "check"};
         m_payments.push_back(payment);
         for (const Allocation& part :
             allocateOldestFirst(payment, m_billing.bills, m_parts, m_ids)) {

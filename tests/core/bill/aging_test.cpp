@@ -23,8 +23,7 @@ namespace {
 const std::vector bills{plainBill(1, oakRidge, 1, Money::dollars(500)),
     plainBill(2, oakRidge, 60, Money::dollars(300)),
     plainBill(3, hillside, 90, Money::dollars(200))};
-const std::vector<Payment> payments{
-    {Id<Payment>(1), hillside, day(95), Money::dollars(250), "88"}};
+const std::vector<Payment> payments{{Id<Payment>(1), hillside, day(95), Money::dollars(250), "88"}};
 const std::vector<Allocation> parts{
     {Id<Allocation>(1), Id<Payment>(1), Id<Invoice>(1003), Money::dollars(200)}};
 
@@ -34,15 +33,15 @@ TEST(Aging, SortsWhatIsOwedByAge) {
     auto lines = aging(bills, payments, parts, day(100), AgeFrom::invoiceDate);
     ASSERT_EQ(lines.size(), 2U);
     EXPECT_EQ(lines[0].builder, oakRidge);
-    EXPECT_EQ(lines[0].buckets,
-        (std::array{Money(), Money::dollars(300), Money(), Money::dollars(500)}));
+    EXPECT_EQ(
+        lines[0].buckets, (std::array{Money(), Money::dollars(300), Money(), Money::dollars(500)}));
     EXPECT_EQ(lines[1].credit, Money::dollars(50)) << "overpaid";
     EXPECT_EQ(lines[1].owed(), Money::dollars(-50));
     EXPECT_EQ(agingTotal(lines).owed(), Money::dollars(750));
 
     lines = aging(bills, payments, parts, day(100), AgeFrom::dueDate);
-    EXPECT_EQ(lines[0].buckets,
-        (std::array{Money::dollars(300), Money(), Money::dollars(500), Money()}));
+    EXPECT_EQ(
+        lines[0].buckets, (std::array{Money::dollars(300), Money(), Money::dollars(500), Money()}));
 }
 
 TEST(Aging, LeavesRetainageOut) {

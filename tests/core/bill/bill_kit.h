@@ -40,8 +40,7 @@ inline ValueProgress toDate(PieceOfWork work, int percent) {
 /// Numbers a bill behind those that are there and puts it with them.
 inline const Bill& issue(Billing& billing, const Result<Bill>& bill) {
     static IdSource ids(10'000);
-    billing.bills.push_back(
-        numbered(*bill, static_cast<int>(billing.bills.size()) + 1, ids));
+    billing.bills.push_back(numbered(*bill, static_cast<int>(billing.bills.size()) + 1, ids));
     return billing.bills.back();
 }
 

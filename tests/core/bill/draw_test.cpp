@@ -62,8 +62,8 @@ TEST(Draw, UsesUpDeposits) {
     const DrawAsk ask{day(9), {toDate(PieceOfWork::doors, 50)}, {}, Money::dollars(600)};
     EXPECT_EQ(issue(billing, makeDraw(billing, ask)).total(), Money::dollars(2000 - 200 - 600));
     EXPECT_EQ(depositOf(billing.bills), Money::dollars(400));
-    EXPECT_EQ(refusal(makeDraw(billing,
-                  {day(10), {toDate(PieceOfWork::doors, 100)}, {}, Money::dollars(401)})),
+    EXPECT_EQ(refusal(makeDraw(
+                  billing, {day(10), {toDate(PieceOfWork::doors, 100)}, {}, Money::dollars(401)})),
         "Only 400.00 of deposits is left to be used up.");
 }
 

@@ -15,8 +15,8 @@ TEST(InvoiceNumber, FollowsTheLast) {
 TEST(InvoiceNumber, IsRefusedOnAGapOrATwin) {
     EXPECT_EQ(nextInvoiceNumber({1, 2, 4}).error().sentence,
         "Invoice 3 is missing; no further one can be issued.");
-    EXPECT_EQ(nextInvoiceNumber({1, 2, 2}).error().sentence,
-        "There are two invoices with number 2.");
+    EXPECT_EQ(
+        nextInvoiceNumber({1, 2, 2}).error().sentence, "There are two invoices with number 2.");
     EXPECT_EQ(nextInvoiceNumber({1, 2, 2}).error().fault, Fault::conflict);
 }
 

@@ -10,15 +10,14 @@ using namespace miterbook;
 namespace {
 
 const std::vector bills{plainBill(3, oakRidge, 20, Money::dollars(300)),
-    plainBill(1, oakRidge, 1, Money::dollars(500)),
-    plainBill(2, hillside, 2, Money::dollars(200))};
+    plainBill(1, oakRidge, 1, Money::dollars(500)), plainBill(2, hillside, 2, Money::dollars(200))};
 
 Payment payment(Money amount, int id = 1) {
     return {Id<Payment>(id), oakRidge, day(40), amount, "1077"};
 }
 
-std::string refusal(const Allocation& wanted, const Payment& from,
-    const std::vector<Allocation>& there = {}) {
+std::string refusal(
+    const Allocation& wanted, const Payment& from, const std::vector<Allocation>& there = {}) {
     const auto checked = checkAllocation(wanted, from, bills, there);
     return checked ? std::string() : checked.error().sentence;
 }
@@ -73,8 +72,8 @@ TEST(Allocation, IsCheckedAgainstBothSides) {
     };
     EXPECT_EQ(refusal(part(1001, 400), from), "");
     EXPECT_EQ(refusal(part(1001, 401), from), "Only 400.00 of the payment is left.");
-    EXPECT_EQ(refusal(part(1001, 300), from, {part(1003, 150)}),
-        "Only 250.00 of the payment is left.");
+    EXPECT_EQ(
+        refusal(part(1001, 300), from, {part(1003, 150)}), "Only 250.00 of the payment is left.");
     EXPECT_EQ(refusal(part(1003, 301), from),
         "Only 300.00 is open on invoice 3; the rest stays with the builder.");
     EXPECT_EQ(refusal(part(1002, 10), from), "Invoice 2 is another builder's.");

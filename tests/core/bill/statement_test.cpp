@@ -55,8 +55,8 @@ TEST(Statement, StandsAsItStoodThen) {
 TEST(Statement, SaysWhatIsHeldBack) {
     Billing billing = tenThousand();
     issue(billing, makeDraw(billing, {day(1), {toDate(PieceOfWork::doors, 100)}, {}, {}}));
-    const AccountStatement statement
-        = statementFor(oakRidge, day(1), day(9), billing.bills, {}, {}, AgeFrom::invoiceDate);
+    const AccountStatement statement = statementFor(
+        oakRidge, day(1), day(9), billing.bills, {}, {}, AgeFrom::invoiceDate);
     EXPECT_EQ(statement.closing, Money::dollars(3600));
     EXPECT_EQ(statement.retained, Money::dollars(400));
 }

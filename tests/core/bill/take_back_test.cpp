@@ -20,8 +20,8 @@ Billing billed(int percent) {
     return billing;
 }
 
-std::string whyNoVoid(const Billing& billing, std::size_t index,
-    const std::vector<Allocation>& allocations = {}) {
+std::string whyNoVoid(
+    const Billing& billing, std::size_t index, const std::vector<Allocation>& allocations = {}) {
     const auto checked = checkVoid(billing.bills.at(index), billing.bills, allocations);
     return checked ? std::string() : checked.error().sentence;
 }
@@ -68,10 +68,10 @@ TEST(Credit, RefusesMoreThanIsThere) {
     EXPECT_FALSE(creditOf(billing, 0, Money::dollars(-1)));
     const Bill& draw = billing.bills.front();
     EXPECT_FALSE(makeCredit(draw, billing.bills, {}, day(5), "slip"));
-    EXPECT_FALSE(makeCredit(
-        draw, billing.bills, {{draw.lines[1].id, Money::dollars(1)}}, day(5), " "));
-    EXPECT_FALSE(makeCredit(draw, billing.bills, {{Id<InvoiceLine>(1), Money::dollars(1)}}, day(5),
-        "slip"));
+    EXPECT_FALSE(
+        makeCredit(draw, billing.bills, {{draw.lines[1].id, Money::dollars(1)}}, day(5), " "));
+    EXPECT_FALSE(
+        makeCredit(draw, billing.bills, {{Id<InvoiceLine>(1), Money::dollars(1)}}, day(5), "slip"));
     EXPECT_FALSE(makeCredit(billing.bills.back(), billing.bills,
         {{billing.bills.back().lines[0].id, Money::dollars(1)}}, day(5), "credit of a credit"));
 }
@@ -90,14 +90,14 @@ TEST(Void, IsRefusedOnceSomethingFollowed) {
     EXPECT_EQ(whyNoVoid(billing, 0, {paid}),
         "Number 1 cannot be voided: something is paid on it; issue a credit note.");
     issue(billing, makeRelease(billing, day(3), Money::dollars(1)));
-    EXPECT_EQ(whyNoVoid(billing, 0),
-        "Number 1 cannot be voided: its retainage has been released since.");
+    EXPECT_EQ(
+        whyNoVoid(billing, 0), "Number 1 cannot be voided: its retainage has been released since.");
     billing.bills[1].voided = InvoiceVoid{};
     EXPECT_EQ(whyNoVoid(billing, 0), "");
     EXPECT_EQ(whyNoVoid(billing, 1), "Number 2 cannot be voided: it has been voided already.");
     issue(billing, creditOf(billing, 0, Money::dollars(10)));
-    EXPECT_EQ(whyNoVoid(billing, 0),
-        "Number 1 cannot be voided: a credit note takes it back already.");
+    EXPECT_EQ(
+        whyNoVoid(billing, 0), "Number 1 cannot be voided: a credit note takes it back already.");
 }
 
 TEST(Void, OfAPaidDepositSaysWhatCanBeDone) {
@@ -115,8 +115,8 @@ TEST(Void, KeepsDepositsAndWorkBilledAgain) {
     issue(billing, makeDeposit(billing, day(1), Money::dollars(500)));
     issue(billing,
         makeDraw(billing, {day(2), {toDate(PieceOfWork::doors, 50)}, {}, Money::dollars(200)}));
-    EXPECT_EQ(whyNoVoid(billing, 0),
-        "Number 1 cannot be voided: its deposit has been used up since.");
+    EXPECT_EQ(
+        whyNoVoid(billing, 0), "Number 1 cannot be voided: its deposit has been used up since.");
 
     billing = billed(100);
     issue(billing, creditOf(billing, 0, Money::dollars(4000)));

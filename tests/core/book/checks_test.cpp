@@ -156,8 +156,7 @@ TEST(CheckOffcut, RefusesNegativeCounts) {
 
 TEST(CheckRate, OneForEachTask) {
     PriceBook book;
-    LabourRate rate{
-        Id<LabourRate>(1), Task::base, MinutesPerUnit::whole(2), Origin::shop, {}};
+    LabourRate rate{Id<LabourRate>(1), Task::base, MinutesPerUnit::whole(2), Origin::shop, {}};
     book.of<LabourRate>().put(rate);
     EXPECT_EQ(refusal(rate, book), "");
     rate.id = Id<LabourRate>(2);
@@ -169,8 +168,7 @@ TEST(CheckRate, OneForEachTask) {
 
 TEST(CheckFactor, OneForEachConditionAndSensible) {
     PriceBook book;
-    Factor factor{
-        Id<Factor>(1), Condition::radius, Percent::whole(300), Origin::shop, {}};
+    Factor factor{Id<Factor>(1), Condition::radius, Percent::whole(300), Origin::shop, {}};
     book.of<Factor>().put(factor);
     EXPECT_EQ(refusal(factor, book), "");
     factor.id = Id<Factor>(2);
@@ -204,8 +202,7 @@ TEST(CheckCrew, RefusesNamelessAndNegativeWages) {
 }
 
 TEST(CheckBurden, RefusesAbsurdShares) {
-    Burden item{
-        Id<Burden>(1), "FICA", Percent::basisPoints(765), Money(), 2025, Origin::shop, {}};
+    Burden item{Id<Burden>(1), "FICA", Percent::basisPoints(765), Money(), 2025, Origin::shop, {}};
     EXPECT_EQ(refusal(item), "");
     item.ofWages = Percent::whole(201);
     EXPECT_THAT(refusal(item), HasSubstr("a share of wages of 201 %"));
@@ -284,8 +281,7 @@ TEST(CheckPart, OneForEachUse) {
 }
 
 TEST(CheckConsumable, ServesSomeFeet) {
-    Consumable consumable{
-        Id<Consumable>(1), "Caulk", Money::dollars(5), 90, Origin::shop, {}};
+    Consumable consumable{Id<Consumable>(1), "Caulk", Money::dollars(5), 90, Origin::shop, {}};
     EXPECT_EQ(refusal(consumable), "");
     consumable.feetEach = 0;
     EXPECT_THAT(refusal(consumable), HasSubstr("between 1 and"));

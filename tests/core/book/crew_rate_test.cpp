@@ -32,8 +32,8 @@ TEST_F(CrewRate, NobodyCostsNothing) {
     EXPECT_EQ(rate(), Money());
 }
 
-/// A published burden list totals 42 % and takes $20.00 to $28.43 [pub: remodeling.hw.net]. Its 42 %
-/// is a rounded sum: 20 x 1.42 is 28.40; only 42.13 to 42.17 % gives 28.43 to the cent [calc].
+/// A published burden list totals 42 % and takes $20.00 to $28.43 [pub: remodeling.hw.net]. Its 42
+/// % is a rounded sum: 20 x 1.42 is 28.40; only 42.13 to 42.17 % gives 28.43 to the cent [calc].
 TEST_F(CrewRate, BurdenOfAPublishedList) {
     person(Money::dollars(20));
     burden(4200);

@@ -56,20 +56,41 @@ struct Range {
 /// Minutes from the field [common practice]; rails are quoted for 10 ft.
 TEST(StarterBook, RatesLieInTheFieldsRanges) {
     const Range ranges[] = {
-        {Task::prehungDoor, 50, 75}, {Task::doubleDoor, 90, 130},
-        {Task::bifoldOrBypassDoor, 50, 80}, {Task::pocketDoor, 80, 120},
-        {Task::exteriorDoor, 20, 30}, {Task::casedOpening, 50, 80},
-        {Task::pictureFrameWindow, 25, 40}, {Task::threeSidedWindow, 20, 20},
-        {Task::stoolAndApronWindow, 40, 60}, {Task::longSide, 5.4, 5.4},
-        {Task::nonSquareCorner, 15, 15}, {Task::jambExtension, 20, 35}, {Task::base, 1.2, 2},
-        {Task::shoe, 0.6, 1}, {Task::chairRail, 2, 3}, {Task::smallCrown, 3, 3},
-        {Task::mediumCrown, 3.6, 3.6}, {Task::largeCrown, 7, 12}, {Task::shiplap, 4, 8},
-        {Task::boardAndBatten, 4, 8}, {Task::shelfAndRod, 6, 9}, {Task::closetShelf, 12, 18},
-        {Task::closedSkirt, 120, 120}, {Task::openSkirt, 330, 330},
-        {Task::treadsAndRisers, 150, 300}, {Task::railPostToPost, 9, 9},
-        {Task::railOverPost, 15, 15}, {Task::newel, 45, 75}, {Task::baluster, 8, 12},
-        {Task::halfWallCap, 5, 8}, {Task::atticAccess, 30, 45}, {Task::mantel, 60, 180},
-        {Task::lockset, 8, 12}, {Task::deadbolt, 12, 12}, {Task::doorStop, 3, 3},
+        {Task::prehungDoor, 50, 75},
+        {Task::doubleDoor, 90, 130},
+        {Task::bifoldOrBypassDoor, 50, 80},
+        {Task::pocketDoor, 80, 120},
+        {Task::exteriorDoor, 20, 30},
+        {Task::casedOpening, 50, 80},
+        {Task::pictureFrameWindow, 25, 40},
+        {Task::threeSidedWindow, 20, 20},
+        {Task::stoolAndApronWindow, 40, 60},
+        {Task::longSide, 5.4, 5.4},
+        {Task::nonSquareCorner, 15, 15},
+        {Task::jambExtension, 20, 35},
+        {Task::base, 1.2, 2},
+        {Task::shoe, 0.6, 1},
+        {Task::chairRail, 2, 3},
+        {Task::smallCrown, 3, 3},
+        {Task::mediumCrown, 3.6, 3.6},
+        {Task::largeCrown, 7, 12},
+        {Task::shiplap, 4, 8},
+        {Task::boardAndBatten, 4, 8},
+        {Task::shelfAndRod, 6, 9},
+        {Task::closetShelf, 12, 18},
+        {Task::closedSkirt, 120, 120},
+        {Task::openSkirt, 330, 330},
+        {Task::treadsAndRisers, 150, 300},
+        {Task::railPostToPost, 9, 9},
+        {Task::railOverPost, 15, 15},
+        {Task::newel, 45, 75},
+        {Task::baluster, 8, 12},
+        {Task::halfWallCap, 5, 8},
+        {Task::atticAccess, 30, 45},
+        {Task::mantel, 60, 180},
+        {Task::lockset, 8, 12},
+        {Task::deadbolt, 12, 12},
+        {Task::doorStop, 3, 3},
         {Task::trip, 60, 180},
     };
     const PriceBook book = starter();
@@ -118,7 +139,8 @@ TEST(StarterBook, EveryProfileSaysToVerifyAndHasPricedSticks) {
     const PriceBook book = starter();
     for (const auto& [id, profile] : book.of<Profile>()) {
         EXPECT_EQ(profile.origin, Origin::starter) << profile.name;
-        EXPECT_NE(profile.note.find("verify with your supplier"), std::string::npos) << profile.name;
+        EXPECT_NE(profile.note.find("verify with your supplier"), std::string::npos)
+            << profile.name;
         const std::vector<Stick> sticks = book.stockedSticks(id);
         ASSERT_GE(sticks.size(), 3U) << profile.name;
         for (std::size_t i = 0; i < sticks.size(); ++i) {
@@ -155,10 +177,10 @@ TEST(StarterBook, HasProfilesForEveryUseThatAPlanNames) {
     std::set<ProfileUse> uses;
     for (const auto& [id, profile] : book.of<Profile>())
         uses.insert(profile.use);
-    for (const ProfileUse use : {ProfileUse::casing, ProfileUse::base, ProfileUse::shoe,
-             ProfileUse::crown, ProfileUse::stool, ProfileUse::jamb, ProfileUse::chairRail,
-             ProfileUse::board, ProfileUse::cleat, ProfileUse::shelf, ProfileUse::rod,
-             ProfileUse::handrail})
+    for (const ProfileUse use :
+        {ProfileUse::casing, ProfileUse::base, ProfileUse::shoe, ProfileUse::crown,
+            ProfileUse::stool, ProfileUse::jamb, ProfileUse::chairRail, ProfileUse::board,
+            ProfileUse::cleat, ProfileUse::shelf, ProfileUse::rod, ProfileUse::handrail})
         EXPECT_TRUE(uses.contains(use)) << word(use);
 }
 

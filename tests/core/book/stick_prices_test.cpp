@@ -89,7 +89,8 @@ TEST(PricesInForce, AgreeWithEachStickByItself) {
         }
         for (unsigned i = random() % 40; i > 0; --i) {
             StickPrice price = priceOf(100 + static_cast<int>(i), 1 + random() % 7,
-                addDays(on(1, 1), static_cast<int>(random() % 300)), static_cast<int>(random() % 9000));
+                addDays(on(1, 1), static_cast<int>(random() % 300)),
+                static_cast<int>(random() % 9000));
             bool again = false; // a stick has one price from a day
             for (const StickPrice& held : priceHistory(book, price.stick))
                 again = again || held.from == price.from;
@@ -164,13 +165,13 @@ TEST_F(DatedBurden, TheLatestOfANameCounts) {
     EXPECT_EQ(rateOn(on(12, 31, 2025)), Money::cents(4306)); // 40 x 1.0765 [calc]
     EXPECT_EQ(rateOn(on(1, 1, 2026)), Money::cents(4426));   // 40 x 1.1065 [calc]
     EXPECT_EQ(rateOn(on(12, 31, 2026)), Money::cents(4426));
-    EXPECT_EQ(rateOn(on(1, 1, 2027)), Money::cents(4506));   // 40 x 1.1265 [calc]
+    EXPECT_EQ(rateOn(on(1, 1, 2027)), Money::cents(4506)); // 40 x 1.1265 [calc]
     EXPECT_EQ(rateOn(noDate), Money::cents(4506));
 }
 
 TEST_F(DatedBurden, ItemsOfOneNameWithoutADayAllCount) {
     put(5, "Comp", 400, noDate);
-    put(6, "Comp", 600, noDate); // two policies: both are paid
+    put(6, "Comp", 600, noDate);                             // two policies: both are paid
     EXPECT_EQ(rateOn(on(12, 31, 2025)), Money::cents(4706)); // 40 x 1.1765 [calc]
     put(7, "Comp", 900, on(1, 1, 2026));                     // from now on this one
     EXPECT_EQ(rateOn(on(6, 1, 2026)), Money::cents(4786));   // 40 x 1.1965 [calc]

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Days at the saw made up at random: whatever is ticked, spoiled, measured again or added, the sheet
-// keeps its promises.
+// Days at the saw made up at random: whatever is ticked, spoiled, measured again or added, the
+// sheet keeps its promises.
 #include "core/cut/saw_kit.h"
 #include "cut/opening_states.h"
 #include "cut/saw_sheet.h"
@@ -66,8 +66,8 @@ void expectLengths(const SawSheet& sheet, const SawHouse& house) {
         const Length off = piece.shortPoint > piece.piece.shortPoint
             ? piece.shortPoint - piece.piece.shortPoint
             : piece.piece.shortPoint - piece.shortPoint;
-        const Length allowed
-            = toleranceFor(piece.piece, house.book, house.bench) + piece.piece.slack;
+        const Length allowed = toleranceFor(piece.piece, house.book, house.bench)
+            + piece.piece.slack;
         if (!piece.isCut() || !piece.differs) {
             EXPECT_LE(off, allowed) << piece.piece.source.name << " " << piece.piece.key.part;
         }

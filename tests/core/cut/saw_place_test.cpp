@@ -17,7 +17,8 @@ Room square(std::int64_t id, int x, RoomUse use) {
     room.use = use;
     const Length a = Length::feet(x);
     const Length b = Length::feet(x + 10);
-    EXPECT_TRUE(setOutline(room, {{a, {}}, {b, {}}, {b, Length::feet(10)}, {a, Length::feet(10)}}).ok());
+    EXPECT_TRUE(
+        setOutline(room, {{a, {}}, {b, {}}, {b, Length::feet(10)}, {a, Length::feet(10)}}).ok());
     return room;
 }
 

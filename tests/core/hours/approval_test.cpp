@@ -39,12 +39,13 @@ TEST(Approval, WaitsForTheEndOfTheWeek) {
 TEST(Approval, KeepsItsEntriesAsTheyAre) {
     IdSource ids;
     const auto made = approveWeek(crewWeek(), {}, weekday(7), "Lena", ids);
-    const auto refused
-        = checkNotApproved(*made, timeAt(2, lena, PieceOfWork::doors, Hours::whole(1)), "Lena");
+    const auto refused = checkNotApproved(
+        *made, timeAt(2, lena, PieceOfWork::doors, Hours::whole(1)), "Lena");
     ASSERT_FALSE(refused);
     EXPECT_EQ(refused.error().fault, Fault::conflict);
-    EXPECT_EQ(refused.error().sentence, "The week of Lena with 2026-03-04 has been approved; take "
-                                        "back the approval to change it.");
+    EXPECT_EQ(refused.error().sentence,
+        "The week of Lena with 2026-03-04 has been approved; take "
+        "back the approval to change it.");
     EXPECT_TRUE(
         checkNotApproved(*made, timeAt(8, lena, PieceOfWork::doors, Hours::whole(1)), "Lena"));
 }

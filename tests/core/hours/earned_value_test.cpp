@@ -15,8 +15,8 @@ TEST(EarnedValue, OfThePublishedProject) {
 TEST(EarnedValue, AtCompletionByBothWays) {
     // [pub] R package PRA, documentation: CPI .83 -> EAC 120,481.9; AC 63,000, the rest as
     // planned -> 128,000.
-    EXPECT_NEAR((EarnedValue{100'000, 83, 100}).atCompletion(Forecast::asSoFar).value(), 120'481.9,
-        .05);
+    EXPECT_NEAR(
+        (EarnedValue{100'000, 83, 100}).atCompletion(Forecast::asSoFar).value(), 120'481.9, .05);
     EXPECT_DOUBLE_EQ(
         (EarnedValue{100'000, 35'000, 63'000}).atCompletion(Forecast::asBid).value(), 128'000);
 }

@@ -21,8 +21,7 @@ PayRules rulesFor(Money wage, PayBasis basis) {
 std::vector<TimeEntry> doorHours(int hours, int doors = 0) {
     std::vector<TimeEntry> entries;
     for (int day = 0; hours > 0; ++day, hours -= 10)
-        entries.push_back(
-            timeAt(day, lena, PieceOfWork::doors, Hours::whole(std::min(hours, 10))));
+        entries.push_back(timeAt(day, lena, PieceOfWork::doors, Hours::whole(std::min(hours, 10))));
     for (TimeEntry& entry : entries)
         entry.done = Quantity::thousandths(doors * 1000 / static_cast<int>(entries.size()));
     return entries;
@@ -32,8 +31,8 @@ std::vector<TimeEntry> doorHours(int hours, int doors = 0) {
 
 TEST(PaySheet, ByTheHourWithTimeAndAHalf) {
     // [mem: 29 CFR 778.110(a)] 46 hours at $12: 588; [calc] 46 x 12 + 6 x 6.
-    const PaySheet sheet
-        = paySheet(doorHours(46), weekday(0), rulesFor(Money::dollars(12), PayBasis::hourly));
+    const PaySheet sheet = paySheet(
+        doorHours(46), weekday(0), rulesFor(Money::dollars(12), PayBasis::hourly));
     ASSERT_EQ(sheet.lines.size(), 1U);
     EXPECT_EQ(sheet.lines[0].overtime, Hours::whole(6));
     EXPECT_EQ(sheet.lines[0].wages, Money::dollars(552));
@@ -46,11 +45,9 @@ TEST(PaySheet, ByThePieceWithHalfTimeExtra) {
     // [mem: 29 CFR 778.111(a)] $491 for 46 hours of piece work and 4 hours of waiting at $8: 523
     // over 50 hours is 10.46 an hour; 10 hours at 5.23 more: 575.30. [calc] the same.
     PayRules rules = rulesFor(Money::dollars(8), PayBasis::piece);
-    rules.rates
-        = {{Id<PieceRate>(1), {}, PieceOfWork::doors, Task::other, UnitPrice::cents(4910)}};
+    rules.rates = {{Id<PieceRate>(1), {}, PieceOfWork::doors, Task::other, UnitPrice::cents(4910)}};
     std::vector<TimeEntry> entries = doorHours(46, 10);
-    entries.push_back(
-        timeAt(5, lena, PieceOfWork::doors, Hours::whole(4), {}, TimeKind::waiting));
+    entries.push_back(timeAt(5, lena, PieceOfWork::doors, Hours::whole(4), {}, TimeKind::waiting));
     const PaySheet sheet = paySheet(entries, weekday(0), rules);
     ASSERT_EQ(sheet.lines.size(), 1U);
     const PayLine& line = sheet.lines[0];
@@ -74,8 +71,8 @@ TEST(PaySheet, TakesLimitAndFactorFromTheTerms) {
 
 TEST(PaySheet, GathersPiecesByRateAndRoundsOnce) {
     PayRules rules = rulesFor(Money::dollars(20), PayBasis::piece);
-    rules.rates = {{Id<PieceRate>(1), {}, PieceOfWork::base, Task::other,
-        UnitPrice::tenThousandths(3333)}};
+    rules.rates = {
+        {Id<PieceRate>(1), {}, PieceOfWork::base, Task::other, UnitPrice::tenThousandths(3333)}};
     const PaySheet sheet = paySheet(
         {timeAt(0, lena, PieceOfWork::base, Hours::whole(4), Quantity::thousandths(100'500)),
             timeAt(1, lena, PieceOfWork::base, Hours::whole(4), Quantity::thousandths(100'500))},
@@ -86,10 +83,10 @@ TEST(PaySheet, GathersPiecesByRateAndRoundsOnce) {
 }
 
 TEST(PaySheet, PrefersThePersonsOwnRate) {
-    const PieceRate everybody{Id<PieceRate>(1), {}, PieceOfWork::doors, Task::other,
-        UnitPrice::cents(100)};
-    const PieceRate own{Id<PieceRate>(2), lena, PieceOfWork::doors, Task::other,
-        UnitPrice::cents(200)};
+    const PieceRate everybody{
+        Id<PieceRate>(1), {}, PieceOfWork::doors, Task::other, UnitPrice::cents(100)};
+    const PieceRate own{
+        Id<PieceRate>(2), lena, PieceOfWork::doors, Task::other, UnitPrice::cents(200)};
     const TimeEntry entry = timeAt(0, lena, PieceOfWork::doors, Hours::whole(1));
     EXPECT_EQ(rateFor({everybody, own}, entry)->pay, UnitPrice::cents(200));
     EXPECT_EQ(rateFor({own, everybody}, entry)->pay, UnitPrice::cents(200));
@@ -108,9 +105,10 @@ TEST(PaySheet, SaysWhatItCannotPay) {
             timeAt(1, omar, PieceOfWork::base, Hours::whole(4))},
         weekday(0), rules);
     ASSERT_EQ(sheet.problems.size(), 3U);
-    EXPECT_EQ(sheet.problems[0], "Lena works by the piece, but nothing finished is said for doors "
-                                 "on 2026-03-02.");
-    EXPECT_EQ(sheet.problems[1],
-        "There is no piece rate for base, which Lena finished on 2026-03-03.");
+    EXPECT_EQ(sheet.problems[0],
+        "Lena works by the piece, but nothing finished is said for doors "
+        "on 2026-03-02.");
+    EXPECT_EQ(
+        sheet.problems[1], "There is no piece rate for base, which Lena finished on 2026-03-03.");
     EXPECT_EQ(sheet.problems[2], "There are hours of somebody who is not in the crew.");
 }

@@ -34,10 +34,10 @@ TimeBook bookOf(const std::vector<TimeEntry>& entries) {
 }
 
 TEST(TimeBook, AddsUpWhatEntriesHaveInCommon) {
-    const TimeBook book = bookOf({timeAt(0, lena, PieceOfWork::doors, Hours::whole(6),
-                                      Quantity::count(5)),
-        timeAt(1, omar, PieceOfWork::doors, Hours::whole(2), Quantity::count(1)),
-        timeAt(1, omar, PieceOfWork::base, Hours::whole(3))});
+    const TimeBook book = bookOf(
+        {timeAt(0, lena, PieceOfWork::doors, Hours::whole(6), Quantity::count(5)),
+            timeAt(1, omar, PieceOfWork::doors, Hours::whole(2), Quantity::count(1)),
+            timeAt(1, omar, PieceOfWork::base, Hours::whole(3))});
     ASSERT_EQ(book.of(lot12).size(), 2U);
     EXPECT_EQ(book.of(lot12)[0].time, Hours::whole(8));
     EXPECT_EQ(book.of(lot12)[0].done, Quantity::count(6));
@@ -95,7 +95,8 @@ TEST(TimeBook, ProgressFromSumsIsProgressFromEntries) {
         {PieceOfWork::base, Hours::whole(30), {}, Quantity::count(100), {}, {}}};
     auto summed = houseProgress(bids, bookOf(entries).summedEntries(lot12));
     auto each = houseProgress(bids, entries);
-    const auto byWork = [](const WorkProgress& a, const WorkProgress& b) { return a.work < b.work; };
+    const auto byWork
+        = [](const WorkProgress& a, const WorkProgress& b) { return a.work < b.work; };
     std::ranges::sort(summed.works, byWork);
     std::ranges::sort(each.works, byWork);
     EXPECT_EQ(summed, each);

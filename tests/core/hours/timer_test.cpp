@@ -33,8 +33,8 @@ TEST(Moment, IsSecondsSince1970) {
 
 TEST(Timer, RunsOnWhileNobodyLooks) {
     // As it was read from the book after a crash.
-    const auto entry
-        = timedEntry(begun("2026-03-02T08:00:00Z"), "2026-03-02T10:29:40Z", Id<TimeEntry>(9));
+    const auto entry = timedEntry(
+        begun("2026-03-02T08:00:00Z"), "2026-03-02T10:29:40Z", Id<TimeEntry>(9));
     ASSERT_TRUE(entry);
     EXPECT_EQ(entry->time, Hours::minutes(150));
     EXPECT_EQ(entry->id, Id<TimeEntry>(9));
@@ -55,15 +55,15 @@ TEST(Timer, AddsUpOverPauses) {
 }
 
 TEST(Timer, CountsPastMidnightToTheDayItBegan) {
-    const auto entry
-        = timedEntry(begun("2026-03-02T23:00:00Z"), "2026-03-03T01:00:00Z", Id<TimeEntry>(9));
+    const auto entry = timedEntry(
+        begun("2026-03-02T23:00:00Z"), "2026-03-03T01:00:00Z", Id<TimeEntry>(9));
     EXPECT_EQ(entry->date, weekday(0));
     EXPECT_EQ(entry->time, Hours::whole(2));
 }
 
 TEST(Timer, ThatWasForgottenAsksHowLong) {
-    const auto entry
-        = timedEntry(begun("2026-03-02T08:00:00Z"), "2026-03-05T08:00:00Z", Id<TimeEntry>(9));
+    const auto entry = timedEntry(
+        begun("2026-03-02T08:00:00Z"), "2026-03-05T08:00:00Z", Id<TimeEntry>(9));
     ASSERT_FALSE(entry);
     EXPECT_EQ(entry.error().sentence,
         "The timer of 2026-03-02 has run for 72.0 hours; say how long the work took.");

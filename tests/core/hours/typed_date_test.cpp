@@ -40,9 +40,9 @@ TEST(TypedDate, WithoutAYearIsTheLastSuchDay) {
 }
 
 TEST(TypedDate, RefusesWhatIsNone) {
-    for (const char* bad : {"", "today", "3", "3/4/2026/1", "2026-02-30", "32 Mar 2026", "Ma 4",
-             "Mar Apr 2026", "3/4/1850", "99999/1/1", "4th", "-",
-             "268/5/2026", "3/260/2026", "Nov 2050"})
+    for (const char* bad :
+        {"", "today", "3", "3/4/2026/1", "2026-02-30", "32 Mar 2026", "Ma 4", "Mar Apr 2026",
+            "3/4/1850", "99999/1/1", "4th", "-", "268/5/2026", "3/260/2026", "Nov 2050"})
         EXPECT_EQ(read(bad), "") << bad;
     EXPECT_EQ(parseTypedDate("4th", true, weekday(7)).error().sentence,
         "\"4th\" is not a date; write it as 2026-11-25.");

@@ -68,8 +68,8 @@ struct Grid {
     IdSource ids{1000};
 
     Result<EntryChange> type(Hours time, Quantity done = {}) {
-        return typeCell(entries, keyOf(timeAt(0, lena, PieceOfWork::doors, {})), weekday(0), time,
-            done, ids);
+        return typeCell(
+            entries, keyOf(timeAt(0, lena, PieceOfWork::doors, {})), weekday(0), time, done, ids);
     }
 };
 

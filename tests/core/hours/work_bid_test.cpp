@@ -36,7 +36,8 @@ TEST(WorkBids, CountWhatFinishesAPieceOfWork) {
 
     const auto bids = workBids(estimate);
     ASSERT_EQ(bids.size(), 2U);
-    EXPECT_EQ(bids[0], (WorkBid{PieceOfWork::windows, Hours::whole(7), Money::dollars(300),
-                           Quantity::count(11), Money::dollars(450), Money::dollars(500)}));
+    EXPECT_EQ(bids[0],
+        (WorkBid{PieceOfWork::windows, Hours::whole(7), Money::dollars(300), Quantity::count(11),
+            Money::dollars(450), Money::dollars(500)}));
     EXPECT_EQ(bids[1].units, Quantity::count(420));
 }

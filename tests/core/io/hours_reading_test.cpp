@@ -28,8 +28,8 @@ protected:
     }
 
     HoursReading read(const std::string& rows, const std::vector<TimeEntry>& entries = {}) {
-        const auto reading
-            = readHours("Date,Who,Lot,What,Hours,Units done,Notes\n" + rows, book, entries, today);
+        const auto reading = readHours(
+            "Date,Who,Lot,What,Hours,Units done,Notes\n" + rows, book, entries, today);
         EXPECT_TRUE(reading);
         return reading.valueOr({});
     }
@@ -92,8 +92,8 @@ TEST_F(HoursFile, SaysWhyARowIsTurnedAway) {
     EXPECT_EQ(refusal("3/4,Kim,12,doors,8,,"), "line 2, Who: There is no \"Kim\" in the crew.");
     EXPECT_EQ(refusal("3/4,Sam,12,doors,8,,"),
         "line 2, Who: More than one of the crew is called \"Sam\".");
-    EXPECT_EQ(refusal("3/4,Lena,99,doors,8,,"),
-        "line 2, Lot: There is no house \"99\" in the book.");
+    EXPECT_EQ(
+        refusal("3/4,Lena,99,doors,8,,"), "line 2, Lot: There is no house \"99\" in the book.");
     EXPECT_EQ(refusal("3/4,Lena,13,doors,8,,"),
         "line 2, Lot: More than one house is called \"13\"; use its name.");
     EXPECT_EQ(refusal("3/4,Lena,12,painting,8,,"),
@@ -126,8 +126,8 @@ TEST_F(HoursFile, NamesWhatItLacks) {
     const auto reading = readHours("Date,Lot,Hours,Mood\n3/4,12,8,fine\n", book, {}, today);
     ASSERT_FALSE(reading);
     EXPECT_EQ(reading.error().sentence, "The file has no column for who, what.");
-    EXPECT_THAT(readHours("Day,Person,What,Hrs,Mood\n", book, {}, today)->unmapped,
-        ElementsAre("Mood"));
+    EXPECT_THAT(
+        readHours("Day,Person,What,Hrs,Mood\n", book, {}, today)->unmapped, ElementsAre("Mood"));
     EXPECT_FALSE(readHours("", book, {}, today));
 }
 

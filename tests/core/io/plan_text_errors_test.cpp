@@ -123,7 +123,7 @@ TEST(PlanTextErrors, ProfilesOfTheBookMayBeNamed) {
     const auto edit = readPlanText(fixture.book, fixture.ids,
         with(R"("openings": [{"mark": "W1", "casing": "Flat casing"}])"));
     ASSERT_TRUE(edit.ok()) << edit.error().sentence;
-    const auto* opening = std::get_if<Opening>(&*edit->changes.back().after);
+    const auto* opening = edit->changes.back().after->as<Opening>();
     ASSERT_TRUE(opening);
     EXPECT_EQ(opening->casing, fixture.profile("Flat casing"));
 }

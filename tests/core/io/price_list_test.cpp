@@ -38,9 +38,12 @@ protected:
             profile.width = Length::sixteenths(52);
             book.prices.of<Profile>().put(profile);
         }
-        book.prices.of<Stick>().put({Id<Stick>(21), Id<Profile>(10), Length::feet(14), Money::cents(1890)});
-        book.prices.of<Stick>().put({Id<Stick>(22), Id<Profile>(10), Length::feet(16), Money::cents(2160)});
-        book.prices.of<Stick>().put({Id<Stick>(23), Id<Profile>(11), Length::feet(16), Money::cents(1440)});
+        book.prices.of<Stick>().put(
+            {Id<Stick>(21), Id<Profile>(10), Length::feet(14), Money::cents(1890)});
+        book.prices.of<Stick>().put(
+            {Id<Stick>(22), Id<Profile>(10), Length::feet(16), Money::cents(2160)});
+        book.prices.of<Stick>().put(
+            {Id<Stick>(23), Id<Profile>(11), Length::feet(16), Money::cents(1440)});
         return book;
     }
 
@@ -140,8 +143,8 @@ TEST_F(PriceList, EachFaultIsSaidWithItsLine) {
         "line 2, Per: \"bundle\" is none of the ways a price is quoted: stick, foot or 100 ft.");
     EXPECT_EQ(refusal("Flat casing,,19.75,each\n"),
         "line 2, Length: A price for a stick needs the stick's length.");
-    EXPECT_EQ(refusal("Crown,,1.10,ft\n"),
-        "line 2, Length: The book has no stick of this profile yet.");
+    EXPECT_EQ(
+        refusal("Crown,,1.10,ft\n"), "line 2, Length: The book has no stick of this profile yet.");
     EXPECT_EQ(refusal("Flat casing,14,19\nFlat casing,14,20\n"),
         "line 3, Item: The list has a price for this stick above already.");
     EXPECT_THAT(refusal("Flat casing,14,19,,soon\n"), HasSubstr("line 2, Effective:"));
@@ -162,13 +165,13 @@ TEST_F(PriceList, NeedsItsColumnsAndADay) {
     EXPECT_FALSE(tryRead("").ok());
     EXPECT_EQ(readPriceList("Item,Price\nx,1\n", book().prices, {"", noDate, {}}).error().sentence,
         "Say from which day on the prices hold.");
-    EXPECT_THAT(tryRead("Item;Price;Bin;Per\nFlat casing;1.4;A7;ft\n")->unmapped,
-        ElementsAre("Bin"));
+    EXPECT_THAT(
+        tryRead("Item;Price;Bin;Per\nFlat casing;1.4;A7;ft\n")->unmapped, ElementsAre("Bin"));
 }
 
 TEST_F(PriceList, UndoTakesTheWholeListBack) {
-    const auto edit
-        = priceListEdit(book(), m_workbook.ids(), read("Flat casing,14,20\nCrown,12,24\n"), "list.csv");
+    const auto edit = priceListEdit(
+        book(), m_workbook.ids(), read("Flat casing,14,20\nCrown,12,24\n"), "list.csv");
     const Book before = book();
     ASSERT_TRUE(m_workbook.perform(*edit));
     ASSERT_TRUE(m_workbook.perform(inverse(*edit)));

@@ -25,8 +25,8 @@ TEST_F(EditTest, ASecondPutReplacesTheFirst) {
     twice.price = Money::cents(2);
     const Edit edit = EditBuilder(m_book, "Price").put(once).put(twice).take();
     ASSERT_EQ(edit.changes.size(), 1U);
-    EXPECT_EQ(std::get<Stick>(*edit.changes[0].after).price, Money::cents(2));
-    EXPECT_EQ(std::get<Stick>(*edit.changes[0].before), stick());
+    EXPECT_EQ(edit.changes[0].after->as<Stick>()->price, Money::cents(2));
+    EXPECT_EQ(*edit.changes[0].before->as<Stick>(), stick());
     EXPECT_TRUE(EditBuilder(m_book, "Back").put(once).put(stick()).take().empty());
 }
 
@@ -37,12 +37,11 @@ TEST_F(EditTest, RemovingWhatIsNotThereChangesNothing) {
 TEST_F(EditTest, TheInverseGoesBackwards) {
     Stick changed = stick();
     changed.price = Money::cents(5);
-    const Edit edit
-        = EditBuilder(m_book, "Both").put(changed).remove(Id<Opening>(43)).take();
+    const Edit edit = EditBuilder(m_book, "Both").put(changed).remove(Id<Opening>(43)).take();
     const Edit back = inverse(edit);
     ASSERT_EQ(back.changes.size(), 2U);
     EXPECT_FALSE(back.changes[0].before.has_value());
-    EXPECT_EQ(std::get<Stick>(*back.changes[1].after), stick());
+    EXPECT_EQ(*back.changes[1].after->as<Stick>(), stick());
 }
 
 TEST_F(EditTest, ANewPlanIsOpen) {

@@ -67,8 +67,9 @@ TEST(FigureChanges, WhatDoesNotAlterThemLeavesThemAsTheyAre) {
     Bench bench;
     bench.id = Id<Bench>(1);
     bench.paintTolerance = Length::sixteenths(5);
-    for (const std::vector<Change>& changes : {addedRow(measure), addedRow(test), addedRow(tickedPiece(92)),
-             addedRow(bench), addedRow(SawSpot{Id<SawSpot>(93), aspenSeen, 41, {}, {}})}) {
+    for (const std::vector<Change>& changes :
+        {addedRow(measure), addedRow(test), addedRow(tickedPiece(92)), addedRow(bench),
+            addedRow(SawSpot{Id<SawSpot>(93), aspenSeen, 41, {}, {}})}) {
         ASSERT_FALSE(alterFigures(changes));
         apply(book, {"a gesture at the saw", changes});
     }
@@ -80,7 +81,8 @@ TEST(SawSpot, StandsOncePerLevelOfAHouse) {
     IdSource ids(5000);
     const Id<Level> level(41);
     const Spot corner{Length::feet(3), -Length::feet(2)};
-    EXPECT_FALSE(sawSpotEdit(book, ids, aspenSeen, level, corner)) << "nobody cuts for a builder's plan";
+    EXPECT_FALSE(sawSpotEdit(book, ids, aspenSeen, level, corner))
+        << "nobody cuts for a builder's plan";
     Plan plan = *book.plan(aspenSeen);
     plan.house = Id<House>(77);
     book.jobs.of<Plan>().put(plan);
@@ -88,7 +90,8 @@ TEST(SawSpot, StandsOncePerLevelOfAHouse) {
     ASSERT_TRUE(first);
     EXPECT_EQ(first->sentence, "Put the saw up");
     apply(book, *first);
-    const auto second = sawSpotEdit(book, ids, aspenSeen, level, {Length::feet(9), Length::feet(9)});
+    const auto second = sawSpotEdit(
+        book, ids, aspenSeen, level, {Length::feet(9), Length::feet(9)});
     EXPECT_EQ(second->sentence, "Move the saw");
     apply(book, *second);
     EXPECT_EQ(book.sheet(aspenSeen).of<SawSpot>().size(), 1U);

@@ -29,7 +29,7 @@ TEST(GatheredEdit, EachStepSeesTheOnesBefore) {
     EXPECT_EQ(edit.sentence, "Both");
     ASSERT_EQ(edit.changes.size(), 1U); // the row was changed twice and is put once
     EXPECT_FALSE(edit.changes[0].before.has_value());
-    EXPECT_EQ(std::get<Builder>(*edit.changes[0].after).name, "Second");
+    EXPECT_EQ(edit.changes[0].after->as<Builder>()->name, "Second");
     EXPECT_TRUE(check(book, edit).ok());
 }
 
@@ -37,8 +37,7 @@ TEST(GatheredEdit, WhatIsUndoneAgainIsNoChange) {
     const Book book = smallBook();
     GatheredEdit all(book);
     ASSERT_TRUE(all.add(put(all.book(), builder(901, "First"))).ok());
-    ASSERT_TRUE(
-        all.add(EditBuilder(all.book(), "Away").remove(Id<Builder>(901)).take()).ok());
+    ASSERT_TRUE(all.add(EditBuilder(all.book(), "Away").remove(Id<Builder>(901)).take()).ok());
     EXPECT_TRUE(std::move(all).take("Nothing").empty());
 }
 

@@ -120,10 +120,8 @@ TEST_F(HouseStageTest, AnApprovedWeekStaysAsItIs) {
     EXPECT_NE(refused.error().sentence.find("approved"), std::string::npos);
     EXPECT_FALSE(
         workbook->perform(EditBuilder(workbook->book(), "Remove").remove(entry.id).take()).ok());
-    const auto both = EditBuilder(workbook->book(), "Take back")
-                          .remove(approval.id)
-                          .put(entry)
-                          .take();
+    const auto both
+        = EditBuilder(workbook->book(), "Take back").remove(approval.id).put(entry).take();
     EXPECT_TRUE(workbook->perform(both).ok());
     EXPECT_EQ(workbook->book().time.total({}), Hours::whole(9));
 }

@@ -22,9 +22,10 @@ constexpr Id<Variant> loftOfOrder{513};
 class PurchaseOrder : public testing::Test {
 protected:
     PurchaseOrder() {
-        m_prices.columns = {{{}, "As drawn", Money::dollars(9000)},
-            {farmhouseOfOrder, "B", Money::dollars(9600)}};
-        m_prices.options = {{crownOfOrder, "Crown pack", {Money::dollars(1400), Money::dollars(1450)}},
+        m_prices.columns = {
+            {{}, "As drawn", Money::dollars(9000)}, {farmhouseOfOrder, "B", Money::dollars(9600)}};
+        m_prices.options = {
+            {crownOfOrder, "Crown pack", {Money::dollars(1400), Money::dollars(1450)}},
             {benchOfOrder, "Window benchOfOrder", {Money::dollars(320), Money::dollars(320)}},
             {loftOfOrder, "Loft rail left out", {Money::dollars(-700), Money::dollars(-710)}}};
         m_house.id = Id<House>(70);
@@ -48,14 +49,14 @@ TEST_F(PurchaseOrder, ThatAgreesNeedsNoWords) {
     const OrderCheck agreed = check(11'050);
     EXPECT_EQ(agreed.difference(), Money());
     EXPECT_TRUE(agreed.explanations.empty());
-    const std::vector<OrderCheck::Part> parts{{"Plan price, elevation B", Money::dollars(9600)},
-        {"Crown pack", Money::dollars(1450)}};
+    const std::vector<OrderCheck::Part> parts{
+        {"Plan price, elevation B", Money::dollars(9600)}, {"Crown pack", Money::dollars(1450)}};
     EXPECT_EQ(agreed.parts, parts);
 }
 
 TEST_F(PurchaseOrder, AnOptionLeftOut) {
-    EXPECT_THAT(check(9600).explanations,
-        ElementsAre("The order leaves out \"Crown pack\" ($1,450.00)."));
+    EXPECT_THAT(
+        check(9600).explanations, ElementsAre("The order leaves out \"Crown pack\" ($1,450.00)."));
 }
 
 TEST_F(PurchaseOrder, AnOptionOrderedBesides) {
@@ -66,14 +67,16 @@ TEST_F(PurchaseOrder, AnOptionOrderedBesides) {
 
 TEST_F(PurchaseOrder, TwoOptionsAtOnce) {
     EXPECT_THAT(check(9920).explanations,
-        ElementsAre("The order leaves out \"Crown pack\" ($1,450.00) and has \"Window benchOfOrder\" "
-                    "besides ($320.00)."));
+        ElementsAre(
+            "The order leaves out \"Crown pack\" ($1,450.00) and has \"Window benchOfOrder\" "
+            "besides ($320.00)."));
 }
 
 TEST_F(PurchaseOrder, AnotherElevationWithTheHousesOptions) {
     EXPECT_THAT(check(10'400).explanations, ElementsAre("The order is for the plan as drawn."));
     EXPECT_THAT(check(10'720).explanations, // 9,000 + 1,400 + 320
-        ElementsAre("The order is for the plan as drawn and has \"Window benchOfOrder\" besides ($320.00)."));
+        ElementsAre("The order is for the plan as drawn and has \"Window benchOfOrder\" besides "
+                    "($320.00)."));
 }
 
 TEST_F(PurchaseOrder, WhatNothingExplainsIsSaid) {

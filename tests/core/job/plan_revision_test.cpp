@@ -140,7 +140,8 @@ TEST(PlanRevision, LeavesAloneWhatTheHouseItselfChanged) {
 
 TEST(PlanRevision, AddsARoomAndWhatStandsInIt) {
     Started started;
-    Room den = started.row<Room>(aspenRevised, started.book.sheet(aspenRevised).of<Room>().begin()->second.name);
+    Room den = started.row<Room>(
+        aspenRevised, started.book.sheet(aspenRevised).of<Room>().begin()->second.name);
     den.id = started.ids.next<Room>();
     den.name = "Den";
     started.book.sheets[aspenRevised].of<Room>().put(den);
@@ -177,7 +178,8 @@ TEST(PlanRevision, TakesAwayWithItsMeasureOrKeepsItAsTheHousesOwn) {
         measure.plan = started.work;
         measure.opening = own.id;
         started.book.sheets[started.work].of<Measure>().put(measure);
-        started.book.sheets[aspenRevised].of<Opening>().erase(started.row<Opening>(aspenRevised, "W2").id);
+        started.book.sheets[aspenRevised].of<Opening>().erase(
+            started.row<Opening>(aspenRevised, "W2").id);
         const auto revisions = started.revisions();
         ASSERT_EQ(revisions.size(), 1U);
         EXPECT_EQ(sentenceOf(revisions[0]), "opening \"W2\" is no longer in the plan");
@@ -201,7 +203,8 @@ TEST(PlanRevision, LeavesNothingInARoomThatWent) {
     started.book.sheets[aspenRevised].of<Opening>().put(window);
     started.book.sheets[aspenRevised].of<Room>().erase(room.id);
     std::vector<PlanRevision> onlyRoom = started.revisions();
-    std::erase_if(onlyRoom, [](const PlanRevision& each) { return each.kind != RevisionKind::removed; });
+    std::erase_if(
+        onlyRoom, [](const PlanRevision& each) { return each.kind != RevisionKind::removed; });
     ASSERT_EQ(onlyRoom.size(), 1U);
     started.take(onlyRoom);
     EXPECT_TRUE(started.book.sheet(started.work).of<Room>().empty());

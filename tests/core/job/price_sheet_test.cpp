@@ -78,8 +78,8 @@ TEST(PriceSheet, AnOptionIsTheExactDifferenceUnderEachElevation) {
 TEST(PriceSheet, ALotIsItsColumnAndItsOptions) {
     const Book book = pricedBook();
     const PlanPrices prices = onlyPlan(book);
-    EXPECT_EQ(lotPrice(prices, {elevationB, {withoutW2}}),
-        bidPrice(book, {elevationB, {withoutW2}}));
+    EXPECT_EQ(
+        lotPrice(prices, {elevationB, {withoutW2}}), bidPrice(book, {elevationB, {withoutW2}}));
     EXPECT_EQ(lotPrice(prices, {}), bidPrice(book, {}));
     EXPECT_EQ(lotPrice(prices, {Id<Variant>(999), {}}), std::nullopt);
     EXPECT_EQ(lotPrice(prices, {{}, {Id<Variant>(999)}}), std::nullopt);

@@ -50,9 +50,7 @@ public:
         entry.time = Hours::minutes(std::llround(minutes));
         m_book.time.change(nullptr, &entry);
     }
-    std::vector<TaskRate> rates() const {
-        return taskRates(m_book, allSightings(m_book, m_sold));
-    }
+    std::vector<TaskRate> rates() const { return taskRates(m_book, allSightings(m_book, m_sold)); }
     TaskRate rate(Task task) const {
         for (const TaskRate& each : rates()) {
             if (each.held.task == task)
@@ -111,8 +109,8 @@ TEST(RateReview, EightyHoursForADoorMoveTheRateNoFurtherThanSaid) {
         for (int i = 0; i < 8; ++i)
             shop.addHouse();
         const TaskRate before = shop.rate(Task::prehungDoor);
-        // The eighty hours stand in the last house, whose own sighting they spoil: at worst the rate
-        // loses that house and gains the absurd one, each within the bound.
+        // The eighty hours stand in the last house, whose own sighting they spoil: at worst the
+        // rate loses that house and gains the absurd one, each within the bound.
         std::vector<RateSighting> others = before.sightings;
         others.pop_back();
         const double bound = mostMoved(before.starter, others);

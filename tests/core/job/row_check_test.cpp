@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "job/row_check.h"
-#include "job/workbook.h"
 #include "job/whole_edit.h"
+#include "job/workbook.h"
 #include "support/memory_keeper.h"
 #include "support/small_book.h"
 

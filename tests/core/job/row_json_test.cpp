@@ -141,8 +141,8 @@ TEST(EditJson, NamesTheChangeThatCannotBeRead) {
         "Change 1 cannot be read: There is no kind of row called roof.");
     EXPECT_EQ(sentence(R"([{"kind":"stick"}])"),
         "Change 1 cannot be read: It has neither a row before nor one after.");
-    EXPECT_EQ(sentence("[[]]"),
-        "Change 1 cannot be read: It does not say what kind of row was changed.");
+    EXPECT_EQ(
+        sentence("[[]]"), "Change 1 cannot be read: It does not say what kind of row was changed.");
 }
 
 } // namespace

@@ -141,8 +141,8 @@ TEST_F(SentBids, WhatWasSentStays) {
     changed.prices.front().price = changed.amount;
     EXPECT_EQ(refusal(putEdit(book(), "Change", changed)),
         "Bid 1 has been sent and stays as it is: send a revision.");
-    EXPECT_THAT(refusal(EditBuilder(book(), "Remove").remove(bid.id).take()),
-        HasSubstr("stays as it is"));
+    EXPECT_THAT(
+        refusal(EditBuilder(book(), "Remove").remove(bid.id).take()), HasSubstr("stays as it is"));
     EXPECT_EQ(held(bid), bid);
     EXPECT_THAT(refusal(removePlan(book(), aspenOfBids)), HasSubstr("given out of hand"));
     EXPECT_TRUE(book().plan(aspenOfBids));
@@ -156,17 +156,21 @@ TEST_F(SentBids, UndoOfSendingIsRefused) {
 
 TEST_F(SentBids, NumbersHaveNoGapsAndComeWithTheirPaper) {
     Edit edit = sending(aspenOfBids, Money::dollars(9000));
-    SentBid gap = std::get<SentBid>(*edit.changes.back().after);
+    const SentBid sent = *edit.changes.back().after->as<SentBid>();
+    SentBid gap = sent;
     gap.number = 5;
     EXPECT_EQ(refusal(EditBuilder(book(), "Send").put(gap).take()),
         "The next bid on this is number 1, not 5.");
     gap.number = 1;
     EXPECT_EQ(refusal(EditBuilder(book(), "Send").put(gap).take()),
         "A bid is sent together with its paper.");
-    std::get<SentBid>(*edit.changes.back().after).date = day(3); // not the paper's
+    SentBid spoilt = sent;
+    spoilt.date = day(3); // not the paper's
+    edit.changes.back().after = spoilt;
     EXPECT_EQ(refusal(edit), "A bid is sent together with its paper.");
-    edit = sending(aspenOfBids, Money::dollars(9000));
-    std::get<SentBid>(*edit.changes.back().after).prices.front().price = Money::dollars(1);
+    spoilt = sent;
+    spoilt.prices.front().price = Money::dollars(1);
+    edit.changes.back().after = spoilt;
     EXPECT_THAT(refusal(edit), HasSubstr("do not add up"));
 }
 
@@ -216,7 +220,8 @@ TEST_F(SentBids, AsSentKeepsCostAndAddsWorksThatAreGone) {
     estimate.total = doors;
     SentBid bid;
     bid.amount = Money::dollars(200);
-    bid.prices = {{PieceOfWork::doors, Money::dollars(150)}, {PieceOfWork::base, Money::dollars(50)}};
+    bid.prices = {
+        {PieceOfWork::doors, Money::dollars(150)}, {PieceOfWork::base, Money::dollars(50)}};
     const Estimate sent = asSent(estimate, bid);
     Money price;
     Money profit;
@@ -241,8 +246,8 @@ TEST_F(SentBids, WinRateCountsEachNumberOnce) {
     ASSERT_EQ(answer(lost, BidAnswer::lost), "done");
     const auto all = bidsByBuilder(book());
     ASSERT_EQ(all.size(), 1U);
-    const BuilderBids wanted{Id<Builder>(10), 1, 1, 1, Money::dollars(9200), Money::dollars(4000),
-        Money::dollars(700)};
+    const BuilderBids wanted{
+        Id<Builder>(10), 1, 1, 1, Money::dollars(9200), Money::dollars(4000), Money::dollars(700)};
     EXPECT_EQ(all.front(), wanted);
     EXPECT_EQ(all.front().winRate(), Percent::whole(50));
     EXPECT_FALSE(BuilderBids().winRate());

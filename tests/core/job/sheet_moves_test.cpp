@@ -18,14 +18,16 @@ PlanPrices aspenPrices(int plain, int farm, int crownPlain, int crownFarm) {
     PlanPrices prices;
     prices.plan = Id<Plan>(31);
     prices.name = "Aspen";
-    prices.columns = {{{}, "As drawn", Money::dollars(plain)}, {elevationOfMoves, "B", Money::dollars(farm)}};
-    prices.options
-        = {{crownOfMoves, "Crown pack", {Money::dollars(crownPlain), Money::dollars(crownFarm)}}};
+    prices.columns = {
+        {{}, "As drawn", Money::dollars(plain)}, {elevationOfMoves, "B", Money::dollars(farm)}};
+    prices.options = {
+        {crownOfMoves, "Crown pack", {Money::dollars(crownPlain), Money::dollars(crownFarm)}}};
     return prices;
 }
 
 TEST(SheetMoves, EveryPriceWithWhatItWas) {
-    const auto moves = sheetMoves({aspenPrices(9000, 9600, 1400, 1450)}, {aspenPrices(9000, 9650, 1400, 1440)});
+    const auto moves = sheetMoves(
+        {aspenPrices(9000, 9600, 1400, 1450)}, {aspenPrices(9000, 9650, 1400, 1440)});
     ASSERT_EQ(moves.size(), 4U);
     EXPECT_FALSE(moves[0].moved());
     EXPECT_EQ(moves[1].elevation, "B");
@@ -83,8 +85,7 @@ TEST_F(Reasons, OnlyPlansOfTheSetCount) {
     wider.width = Length::inches(40);
     EXPECT_THAT(of(wider), ElementsAre("plan \"Aspen\""));
     std::vector<std::string> none;
-    gatherReasons(
-        m_book, Id<PlanSet>(99), putEdit(m_book, "Change", wider).changes, none);
+    gatherReasons(m_book, Id<PlanSet>(99), putEdit(m_book, "Change", wider).changes, none);
     EXPECT_TRUE(none.empty());
     Builder builder = *m_book.prices.of<Builder>().find(Id<Builder>(10));
     builder.phone = "555";
@@ -96,8 +97,7 @@ TEST_F(Reasons, EachIsSaidOnce) {
     for (const int cents : {2000, 2100}) {
         Stick stick = *m_book.prices.of<Stick>().find(Id<Stick>(21));
         stick.price = Money::cents(cents);
-        gatherReasons(
-            m_book, Id<PlanSet>(30), putEdit(m_book, "Change", stick).changes, said);
+        gatherReasons(m_book, Id<PlanSet>(30), putEdit(m_book, "Change", stick).changes, said);
     }
     EXPECT_EQ(said.size(), 1U);
 }

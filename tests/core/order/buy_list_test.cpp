@@ -45,7 +45,8 @@ PartCount partOf(PartUse use, int count) {
 
 TEST(BuyList, SticksOfOneLengthAreOneLineLongestFirst) {
     const BuyList list = buyList({},
-        {planOf(casing, {bought(8, 2), bought(16, 1), bought(8, 3)}), planOf(base, {bought(12, 4)})},
+        {planOf(casing, {bought(8, 2), bought(16, 1), bought(8, 3)}),
+            planOf(base, {bought(12, 4)})},
         {});
     EXPECT_THAT(list.sticks,
         ElementsAre(BuyLine{casing, Length::feet(16), 1, 0, Money::dollars(16)},
@@ -57,8 +58,8 @@ TEST(BuyList, SticksOfOneLengthAreOneLineLongestFirst) {
 }
 
 TEST(BuyList, OffcutsComeOutOfTheRackAndCostNothing) {
-    const BuyList list
-        = buyList({}, {planOf(casing, {offcut(3, 1), offcut(5, 2), offcut(3, 1), bought(8, 1)})}, {});
+    const BuyList list = buyList(
+        {}, {planOf(casing, {offcut(3, 1), offcut(5, 2), offcut(3, 1), bought(8, 1)})}, {});
     EXPECT_THAT(list.rack,
         ElementsAre(RackLine{casing, Length::feet(5), 2}, RackLine{casing, Length::feet(3), 2}));
     ASSERT_EQ(list.sticks.size(), 1U);
@@ -67,7 +68,8 @@ TEST(BuyList, OffcutsComeOutOfTheRackAndCostNothing) {
 
 TEST(BuyList, SparesAreOfTheMostBoughtLengthOfEachProfile) {
     const BuyList list = buyList({},
-        {planOf(casing, {bought(16, 2), bought(8, 5)}), planOf(base, {bought(16, 3), bought(12, 3)})},
+        {planOf(casing, {bought(16, 2), bought(8, 5)}),
+            planOf(base, {bought(16, 3), bought(12, 3)})},
         bookWithSpares(2));
     ASSERT_EQ(list.sticks.size(), 4U);
     EXPECT_EQ(list.sticks[0].spare, 0);
@@ -104,8 +106,8 @@ TEST(BuyList, SaysWhatIsMissing) {
     Takeoff takeoff;
     takeoff.parts = {partOf(PartUse::newel, 2)};
     const BuyList list = buyList(takeoff, {plan}, {});
-    EXPECT_THAT(list.problems, ElementsAre("No stick of Flat casing is stocked.",
-                                   "The book has no price for \"newel\"."));
+    EXPECT_THAT(list.problems,
+        ElementsAre("No stick of Flat casing is stocked.", "The book has no price for \"newel\"."));
     ASSERT_EQ(list.parts.size(), 1U); // still to be bought
     EXPECT_EQ(list.parts[0].name, "newel");
     EXPECT_EQ(list.partsCost, Money());

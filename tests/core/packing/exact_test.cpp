@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Against the truth found by trying every way.
 #include "core/packing/brute_force.h"
+#include "core/packing/job_data.h"
 #include "core/packing/job_files.h"
 #include "packing/check.h"
 #include "packing/solve.h"
@@ -11,7 +12,6 @@ using namespace miterbook::packing;
 
 namespace {
 
-const std::string data = MITERBOOK_TEST_DIR "/data/";
 constexpr std::int64_t plenty = 2'000'000;
 
 void expectExact(const Problem& problem, const std::string& name) {
@@ -44,7 +44,7 @@ TEST(Exact, BruteForceKnowsASmallAnswer) {
 }
 
 TEST(Exact, AllTinyJobsReachTheirOptimumAndProveIt) {
-    const std::vector<Job> jobs = readJobs(data + "tiny.txt");
+    const std::vector<Job> jobs = readJobs(jobData() + "tiny.txt");
     ASSERT_EQ(jobs.size(), 600U);
     for (const Job& job : jobs) {
         Budget budget(plenty);

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/packing/job_data.h"
 #include "core/packing/job_files.h"
 #include "packing/check.h"
 #include "packing/solve.h"
@@ -12,10 +13,8 @@ using namespace miterbook::packing;
 
 namespace {
 
-const std::string data = MITERBOOK_TEST_DIR "/data/";
-
 TEST(QuickPlan, IsRightOnEveryTinyJob) {
-    const std::vector<Job> jobs = readJobs(data + "tiny.txt");
+    const std::vector<Job> jobs = readJobs(jobData() + "tiny.txt");
     ASSERT_EQ(jobs.size(), 600U);
     for (const Job& job : jobs) {
         const Solution solution = quickPlan(job.problem);
@@ -29,7 +28,7 @@ TEST(QuickPlan, IsRightOnEveryTinyJob) {
 
 TEST(QuickPlan, ComesCloseOnTradeSizedJobs) {
     int jobs = 0;
-    for (const auto& entry : std::filesystem::directory_iterator(data + "trim-house")) {
+    for (const auto& entry : std::filesystem::directory_iterator(jobData() + "trim-house")) {
         for (const Job& job : readJobs(entry.path().string())) {
             const Solution solution = quickPlan(job.problem);
             EXPECT_EQ(fault(job.problem, solution.plan).value_or(""), "") << job.name;

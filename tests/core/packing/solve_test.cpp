@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "packing/solve.h"
 
+#include "core/packing/job_data.h"
 #include "core/packing/job_files.h"
 #include "packing/check.h"
 
@@ -13,11 +14,9 @@ using namespace miterbook::packing;
 
 namespace {
 
-const std::string data = MITERBOOK_TEST_DIR "/data/";
-
 std::vector<Job> houseJobs() {
     std::vector<Job> jobs;
-    for (const auto& entry : std::filesystem::directory_iterator(data + "trim-house"))
+    for (const auto& entry : std::filesystem::directory_iterator(jobData() + "trim-house"))
         for (Job& job : readJobs(entry.path().string()))
             jobs.push_back(std::move(job));
     return jobs;
@@ -50,7 +49,7 @@ TEST(Solve, TradeSizedJobsComeWithinAStickOfTheirBound) {
 // The published numbers of bins, as data/README.md says; two of u120's are one too high.
 TEST(Solve, ClassicBinPackingReachesTheBestKnown) {
     for (const char* file : {"binpack1.txt", "binpack5.txt"}) {
-        const std::vector<Job> jobs = readJobs(data + file);
+        const std::vector<Job> jobs = readJobs(jobData() + file);
         ASSERT_EQ(jobs.size(), 20U);
         for (const Job& job : jobs) {
             const Solution solution = solveWithin(job.problem, 1'000'000);
@@ -72,7 +71,7 @@ TEST(Solve, TheSameWorkGivesTheSamePlan) {
 }
 
 TEST(Solve, EveryStopLeavesARightPlanAndBound) {
-    const Problem problem = readJobs(data + "trim-house/base_prem_off_01.txt").at(0).problem;
+    const Problem problem = readJobs(jobData() + "trim-house/base_prem_off_01.txt").at(0).problem;
     for (int polls = 0; polls < 400; polls += 1 + polls / 4) {
         int asked = 0;
         Budget budget(Budget::noLimit, [&] { return ++asked > polls; });
@@ -86,7 +85,7 @@ TEST(Solve, EveryStopLeavesARightPlanAndBound) {
 }
 
 TEST(Solve, ProgressOnlyGetsBetter) {
-    const Problem problem = readJobs(data + "trim-house/multi_rand_off_05.txt").at(0).problem;
+    const Problem problem = readJobs(jobData() + "trim-house/multi_rand_off_05.txt").at(0).problem;
     Budget budget(200'000);
     std::int64_t cost = std::numeric_limits<std::int64_t>::max();
     std::int64_t bound = 0;
@@ -138,7 +137,7 @@ TEST(Solve, EndTrimComesOffEveryStick) {
 
 // The same job in sixteenths and in nanometres gives the same plan.
 TEST(Solve, TheUnitDoesNotMatter) {
-    const Problem problem = readJobs(data + "trim-house/crown_lin_new_00.txt").at(0).problem;
+    const Problem problem = readJobs(jobData() + "trim-house/crown_lin_new_00.txt").at(0).problem;
     Problem fine = problem;
     constexpr std::int64_t nanometres = 1'587'500; // in a sixteenth of an inch
     for (Stick& stick : fine.sticks)

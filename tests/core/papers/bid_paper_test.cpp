@@ -70,8 +70,8 @@ TEST(BidPaper, NeverShowsWhatOnlyTheShopMaySee) {
     std::vector<Money> secrets{estimate.crewRate, estimate.perManHour, estimate.total.labour,
         job.figures.buy.sticksCost, Money::cents(1'717), Money::cents(2'929)};
     for (const WorkTotal& work : estimate.works) {
-        for (const Money money : {work.labour, work.material, work.consumables, work.overhead,
-                 work.profit, work.cost()})
+        for (const Money money :
+            {work.labour, work.material, work.consumables, work.overhead, work.profit, work.cost()})
             secrets.push_back(money);
         EXPECT_THAT(text, Not(HasSubstr(std::to_string(work.hours.minutes()))));
     }
@@ -121,8 +121,8 @@ TEST(BidPaper, LicenceOnlyWhenThereIsOne) {
 TEST(BidPaper, SaysThatItIsNotComplete) {
     SampleJob job;
     EXPECT_THAT(paperText(bidPaper(job.planJob(), job.figures)), Not(HasSubstr("Not complete")));
-    job.figures.estimate.problems = {"The book has no rate for \"mantel\".",
-        "The book has no rate for \"mantel\"."};
+    job.figures.estimate.problems = {
+        "The book has no rate for \"mantel\".", "The book has no rate for \"mantel\"."};
     job.figures.takeoff.remarks.push_back(
         {Remark::Weight::problem, {}, "W9 has no profile for its casing; that is not counted."});
     const Paper paper = bidPaper(job.planJob(), job.figures);

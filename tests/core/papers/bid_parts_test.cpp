@@ -77,8 +77,8 @@ TEST_F(BidParts, ASummaryHasThePricesAndNoCounts) {
 
 TEST_F(BidParts, ADraftHasNoNumberAndASentBidHasOne) {
     EXPECT_THAT(printed(), Not(HasSubstr("Number")));
-    const Paper sent = bidPaper(m_job.planJob(), m_job.figures,
-        {12, 3, std::chrono::year(2026) / 11 / 2}, {});
+    const Paper sent = bidPaper(
+        m_job.planJob(), m_job.figures, {12, 3, std::chrono::year(2026) / 11 / 2}, {});
     EXPECT_EQ(sent.title, "Bid 12, revision 3");
     EXPECT_THAT(sent.footer, HasSubstr("Bid 12, revision 3"));
     EXPECT_THAT(paperText(sent), HasSubstr("3, in place of that of 11/2/2026"));

@@ -30,15 +30,14 @@ protected:
         ASSERT_TRUE(issue(m_workbook,
             drawOf(book(), marchDay(10), {{PieceOfWork::doors, 50}, {PieceOfWork::base, 20}})));
         ASSERT_TRUE(issue(m_workbook,
-            drawOf(book(), marchDay(24),
-                {{PieceOfWork::doors, 100}, {PieceOfWork::windows, 40}}, true, {scratched})));
+            drawOf(book(), marchDay(24), {{PieceOfWork::doors, 100}, {PieceOfWork::windows, 40}},
+                true, {scratched})));
         creditDoors();
-        ASSERT_TRUE(
-            issue(m_workbook, makeRelease(billing(), marchDay(30), Money::dollars(100))));
+        ASSERT_TRUE(issue(m_workbook, makeRelease(billing(), marchDay(30), Money::dollars(100))));
         ASSERT_TRUE(perform(voidInvoice(book(), m_workbook.ids(), invoiceNumbered(book(), 5),
             marchDay(31), "asked for too early")));
-        ASSERT_TRUE(perform(recordPayment(book(), m_workbook.ids(),
-            {{}, harrow, marchDay(28), Money::dollars(2500), "1077"})));
+        ASSERT_TRUE(perform(recordPayment(
+            book(), m_workbook.ids(), {{}, harrow, marchDay(28), Money::dollars(2500), "1077"})));
     }
 
     static Book lettered() {

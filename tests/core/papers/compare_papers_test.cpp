@@ -50,8 +50,8 @@ TEST(ComparePapers, LinesThatCameAndLinesThatWent) {
     EXPECT_EQ(found[0].line, "Stairs");
     EXPECT_EQ(found[0].before, "");
     EXPECT_EQ(found[0].change, Money::dollars(600));
-    const auto gone = std::ranges::find_if(found,
-        [](const PaperDifference& each) { return each.line == "Crown" && each.change; });
+    const auto gone = std::ranges::find_if(
+        found, [](const PaperDifference& each) { return each.line == "Crown" && each.change; });
     ASSERT_NE(gone, found.end());
     EXPECT_EQ(gone->after, "");
     EXPECT_EQ(gone->change, -Money::dollars(800));
@@ -93,8 +93,8 @@ TEST(ComparePapers, ChangesOfTheLinesAddUpToThatOfTheTotal) {
         const auto some = [&] {
             std::vector<std::pair<std::string, int>> lines;
             for (unsigned i = random() % 7; i > 0; --i)
-                lines.emplace_back("Work " + std::to_string(random() % 5),
-                    static_cast<int>(random() % 9000));
+                lines.emplace_back(
+                    "Work " + std::to_string(random() % 5), static_cast<int>(random() % 9000));
             return paperOf({priced(lines)});
         };
         Money lines;

@@ -102,8 +102,8 @@ TEST(Calendar, OfAHousesDates) {
 }
 
 TEST(Calendar, OfOneDayEndsTheNext) {
-    const auto calendar
-        = calendarOf(twoHouses(), {dateAt(5, oak, 31, 0, {})}, "2026-02-01T08:00:00Z");
+    const auto calendar = calendarOf(
+        twoHouses(), {dateAt(5, oak, 31, 0, {})}, "2026-02-01T08:00:00Z");
     EXPECT_THAT(*calendar, HasSubstr("DTEND;VALUE=DATE:20260401"));
     EXPECT_THAT(*calendar, Not(HasSubstr("DESCRIPTION")));
 }

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Whatever the rates, rules and quantities: every paper with prices adds up to the cent, and what is
-// printed for an option is the price with it less the price without.
+// Whatever the rates, rules and quantities: every paper with prices adds up to the cent, and what
+// is printed for an option is the price with it less the price without.
 #include "book/starter_book.h"
 #include "job/price_sheet.h"
 #include "papers/bid_paper.h"
@@ -45,16 +45,16 @@ private:
     template <class Row, class Change>
     void each(Change change) {
         const Table<Row> before = book.prices.of<Row>();
-        for (auto [id, row] : before) {
+        for (const auto& [id, held] : before) {
+            Row row = held;
             change(row);
             book.prices.of<Row>().put(row);
         }
     }
 
     void changePrices(IdSource& ids) {
-        each<LabourRate>([&](LabourRate& rate) {
-            rate.minutes = MinutesPerUnit::hundredths(1 + upTo(9000));
-        });
+        each<LabourRate>(
+            [&](LabourRate& rate) { rate.minutes = MinutesPerUnit::hundredths(1 + upTo(9000)); });
         each<Stick>([&](Stick& stick) { stick.price = Money::cents(1 + upTo(6000)); });
         each<Part>([&](Part& part) { part.price = Money::cents(upTo(20'000)); });
         for (const auto& [task, text] : Words<Task>::list) {
@@ -81,16 +81,19 @@ private:
         setup.quoteUnits = upTo(1) == 0;
         setup.onePage = upTo(2) == 0;
         for (std::int64_t i = upTo(3); i > 0; --i)
-            setup.allowances.push_back({"Allowance", PieceOfWork::hardware, Money::cents(upTo(90'000))});
+            setup.allowances.push_back(
+                {"Allowance", PieceOfWork::hardware, Money::cents(upTo(90'000))});
         for (std::int64_t i = upTo(4); i > 0; --i)
-            setup = withOtherWay(setup, Words<Task>::list[m_random() % Words<Task>::list.size()].value);
+            setup = withOtherWay(
+                setup, Words<Task>::list[m_random() % Words<Task>::list.size()].value);
         book.jobs.of<BidSetup>().put(setup);
     }
 
     void changeQuantities() {
         auto& openings = book.sheets[house.plan.id].of<Opening>();
         const Table<Opening> before = openings;
-        for (auto [id, opening] : before) {
+        for (const auto& [id, held] : before) {
+            Opening opening = held;
             if (!opening.variant)
                 opening.width += Length::sixteenths(static_cast<int>(upTo(64)));
             openings.put(opening);
@@ -141,8 +144,8 @@ TEST_P(PaperSums, ABidsLinesAreItsTotalAndItsAlternatesExact) {
     const PaperTable* alternates = tableCalled(paper, alternatesTitle);
     ASSERT_NE(alternates, nullptr);
     ASSERT_EQ(alternates->rows.size(), 1U); // the crown pack
-    const JobFigures with
-        = figuresFor(made.book, plan, {{}, {made.house.crownPack}}, Effort::thorough);
+    const JobFigures with = figuresFor(
+        made.book, plan, {{}, {made.house.crownPack}}, Effort::thorough);
     EXPECT_EQ(amountOf(alternates->rows.front().cells.back()),
         with.estimate.total.price - figures.estimate.total.price);
     if (const PaperTable* allowed = tableCalled(paper, "Allowances, in the price")) {

@@ -38,8 +38,8 @@ TEST(ScopeWords, WindowsBySeveralStylesMostFirst) {
     ScopeJob job;
     job.task(PieceOfWork::windows, Task::pictureFrameWindow, count(6));
     job.task(PieceOfWork::windows, Task::stoolAndApronWindow, count(12));
-    EXPECT_EQ(job.words(PieceOfWork::windows),
-        "18 windows cased: stool and apron 12, picture frame 6");
+    EXPECT_EQ(
+        job.words(PieceOfWork::windows), "18 windows cased: stool and apron 12, picture frame 6");
 }
 
 TEST(ScopeWords, WindowsOfOneStyle) {
@@ -138,8 +138,8 @@ TEST(ScopeWords, LabourThatNobodyBuysIsNotSaid) {
 
 TEST(ScopeWords, GoodsAloneAreSaidByWhatTheyAreFor) {
     ScopeJob job;
-    job.figures.takeoff.goods.push_back({PieceOfWork::builtIns, Money::dollars(410),
-        {Id<OtherWork>(1), {}, {}, "Mantel kit"}});
+    job.figures.takeoff.goods.push_back(
+        {PieceOfWork::builtIns, Money::dollars(410), {Id<OtherWork>(1), {}, {}, "Mantel kit"}});
     EXPECT_EQ(job.words(PieceOfWork::builtIns), "Mantel kit");
     EXPECT_EQ(job.words(PieceOfWork::stairs), "");
 }

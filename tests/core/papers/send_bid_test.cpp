@@ -125,7 +125,8 @@ TEST(FrozenPaper, FrozenBeforeThoseWereKeptIsStillRead) {
     const std::string older
         = R"({"head":{"name":"bid","title":"Bid 3","type":"office","letterhead":[],"facts":[],)"
           R"("totals":[],"footer":""},"blocks":[{"title":"","columns":[{"title":"Price",)"
-          R"("align":"right","weight":14,"once":false}],"rows":[],"to_fill":false,"block":"table"}]})";
+          R"("align":"right","weight":14,"once":false}],"rows":[],"to_fill":false,)"
+          R"("block":"table"}]})";
     const auto paper = thawPaper(older);
     ASSERT_TRUE(paper.ok()) << paper.error().sentence;
     EXPECT_FALSE(std::get<PaperTable>(paper->blocks.front()).columns.front().strong);

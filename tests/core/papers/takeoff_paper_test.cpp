@@ -45,10 +45,9 @@ TEST(TakeoffPaper, EachNumberSaysWhereItComesFrom) {
     const auto found = tables(takeoffPaper(job.planJob(), job.figures));
     const PaperTable& ground = found.at("First floor");
     // 6 heads of 42 7/8 and 6 aprons of 42 7/8 in: 42.875 ft
-    EXPECT_TRUE(hasRow(
-        ground, {"101 Great room", "Windows", "Flat casing", "42.9", "LF", "12", "W1"}));
-    EXPECT_TRUE(hasRow(
-        ground, {"101 Great room", "Doors", "prehung door", "5", "each", "", "D1"}));
+    EXPECT_TRUE(
+        hasRow(ground, {"101 Great room", "Windows", "Flat casing", "42.9", "LF", "12", "W1"}));
+    EXPECT_TRUE(hasRow(ground, {"101 Great room", "Doors", "prehung door", "5", "each", "", "D1"}));
     EXPECT_TRUE(hasRow(
         ground, {"No room", "Doors", "exterior door, inside casing", "1", "each", "", "D2"}));
     EXPECT_TRUE(hasRow(found.at("Whole plan"),
@@ -139,6 +138,6 @@ TEST(TakeoffPaper, CountsOpeningsAndFeet) {
 TEST(TakeoffPaper, SaysWhenThereIsNothing) {
     SampleJob job;
     job.figures.takeoff = {};
-    EXPECT_THAT(paperText(takeoffPaper(job.planJob(), job.figures)),
-        HasSubstr("Nothing to take off yet."));
+    EXPECT_THAT(
+        paperText(takeoffPaper(job.planJob(), job.figures)), HasSubstr("Nothing to take off yet."));
 }

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "papers/plain_text.h"
-#include "papers/sample_job.h"
 #include "papers/said_above.h"
+#include "papers/sample_job.h"
 #include "papers/text_table.h"
 #include "papers/write_paper.h"
 

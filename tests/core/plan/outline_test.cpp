@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Outlines against an independent computation: floating sums over triangles, and corner turns counted
-// from the walls alone.
+// Outlines against an independent computation: floating sums over triangles, and corner turns
+// counted from the walls alone.
 #include "plan/outline.h"
 
 #include <gmock/gmock.h>
@@ -27,7 +27,8 @@ std::string refusal(const Outline& outline) {
 /// A rectilinear room: a skyline over a straight base, its columns of random widths and heights.
 Outline randomSkyline(std::mt19937& random) {
     const auto some = [&](int least, int most) {
-        return Length::sixteenths(std::uniform_int_distribution<int>(least * 192, most * 192)(random));
+        return Length::sixteenths(
+            std::uniform_int_distribution<int>(least * 192, most * 192)(random));
     };
     const int columns = std::uniform_int_distribution<int>(1, 8)(random);
     Outline outline{{{}, {}}};
@@ -149,8 +150,8 @@ TEST(Outline, BayIsCutAt135) {
 
 TEST(Outline, RefusesWhatIsNoRoom) {
     EXPECT_EQ(refusal({at(0, 0), at(4, 0)}), "Den needs at least three corners.");
-    EXPECT_EQ(refusal({at(0, 0), at(4, 0), at(4, 0), at(0, 4)}),
-        "Den has two corners in one place (3).");
+    EXPECT_EQ(
+        refusal({at(0, 0), at(4, 0), at(4, 0), at(0, 4)}), "Den has two corners in one place (3).");
     EXPECT_EQ(refusal({at(0, 0), at(4, 0), at(8, 0), at(0, 4)}), "Den does not turn at corner 2.");
     EXPECT_EQ(refusal({at(0, 0), at(8, 0), at(4, 0), at(4, 4)}), "Den doubles back at corner 2.");
     EXPECT_EQ(refusal({at(0, 0), at(4, 4), at(4, 0), at(0, 4)}),

@@ -34,7 +34,7 @@ TEST(WallPlace, IsFoundAcrossTheWall) {
     EXPECT_EQ(place->wall, 3U); // its west wall, which runs up the sheet from (148.5, 84)
     EXPECT_EQ(place->along, Length::inches(44));
     EXPECT_EQ(place->off, Length::fromInches(4.5));
-    EXPECT_FALSE(across(left, {1, Length::inches(10), {}}, right)); // beside it
+    EXPECT_FALSE(across(left, {1, Length::inches(10), {}}, right));               // beside it
     EXPECT_FALSE(across(left, {1, Length::inches(40), {}}, box(200, 0, 50, 50))); // too far
     EXPECT_FALSE(across(left, {0, Length::inches(40), {}}, right));
 }

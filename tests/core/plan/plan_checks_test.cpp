@@ -101,7 +101,8 @@ TEST(CheckPolygon, TakesShapesThatClose) {
     EXPECT_EQ(said(checkPolygon(sides({{60, 90}, {36, 90}, {60, 90}, {36, 90}}), "W4")), "");
     EXPECT_EQ(said(checkPolygon(sides({{36, 60}, {36, 60}, {36, 60}}), "W4")), "");
     EXPECT_EQ(
-        said(checkPolygon(std::vector(8, PolygonSide{Length::feet(2), Angle::degrees(135)}), "W4")), "");
+        said(checkPolygon(std::vector(8, PolygonSide{Length::feet(2), Angle::degrees(135)}), "W4")),
+        "");
     // A trapezoid 60 and 40 high over 48: its top is hypot(48, 20) = 52 at 67.38 and 112.62 [calc].
     EXPECT_EQ(said(checkPolygon(sides({{60, 67.38}, {52, 112.62}, {40, 90}, {48, 90}}), "W4")), "");
 }

@@ -52,7 +52,8 @@ TEST(WallMoved, GoesAlongSlantedNeighbours) {
 }
 
 TEST(Mirrored, IsTheSameRoomAgainAfterTwice) {
-    Room room = roomOf({spot(0, 0), spot(144, 0), spot(144, 48), spot(96, 60), spot(96, 96), spot(0, 96)});
+    Room room = roomOf(
+        {spot(0, 0), spot(144, 0), spot(144, 48), spot(96, 60), spot(96, 96), spot(0, 96)});
     room.walls[1].base = false;
     room.breaks = {{1, Length::inches(10), Length::inches(36), BreakKind::cabinets}};
     const Room once = mirrored(room, Length::inches(50));
@@ -107,8 +108,8 @@ TEST(Rehung, IsKeptWithinItsWall) {
 
 TEST(Rehung, FindsItsWallWhenCornersCome) {
     const Room before = roomOf(boxAt(0, 0, 144, 96));
-    const Room after
-        = roomOf({spot(0, 0), spot(60, 0), spot(60, -24), spot(144, -24), spot(144, 96), spot(0, 96)});
+    const Room after = roomOf(
+        {spot(0, 0), spot(60, 0), spot(60, -24), spot(144, -24), spot(144, 96), spot(0, 96)});
     const Opening door = rehung(doorAt(3, 40), before, after);
     EXPECT_EQ(door.wall, 5);
     EXPECT_EQ(door.along, Length::inches(40));

@@ -90,8 +90,8 @@ TEST(Comparison, ExpectsAlikeOfPlansThatScatterAlike) {
 
 TEST(Comparison, ExpectsCallbacks) {
     // [calc] 3 days over 4 houses: .75 for one; plan 1 (3 + .75) / (2 + 1), plan 2 (0 + .75) / 3.
-    const auto plans = compareHouses({houseOf(1, 100, 2026, 2), houseOf(1, 100, 2026, 1),
-                                         houseOf(2, 100), houseOf(2, 100)},
+    const auto plans = compareHouses(
+        {houseOf(1, 100, 2026, 2), houseOf(1, 100, 2026, 1), houseOf(2, 100), houseOf(2, 100)},
         CompareBy::plan);
     EXPECT_NEAR(groupOf(plans, 1).callbacks, 1.25, 1e-12);
     EXPECT_NEAR(groupOf(plans, 2).callbacks, .25, 1e-12);

@@ -40,8 +40,7 @@ TEST(LearnedRate, WeighsTheBookAsOneLargeHouse) {
     // [calc] equal spreads: half way on the scale of logarithms for one house, 3/4 for three.
     const double seen = middleOf(66);
     EXPECT_NEAR(learnRate(anHour, houses(1, seen)).minutes, std::sqrt(60.0 * 66), .1);
-    EXPECT_NEAR(learnRate(anHour, houses(3, seen)).minutes,
-        60 * std::pow(1.1, .75), .1);
+    EXPECT_NEAR(learnRate(anHour, houses(3, seen)).minutes, 60 * std::pow(1.1, .75), .1);
     EXPECT_NEAR(learnRate(anHour, houses(200, seen)).minutes, 66, .1);
 }
 

@@ -38,7 +38,7 @@ TEST(OriginFit, OfOnePointIsItsRatio) {
 }
 
 TEST(OriginFit, NeedsAQuantity) {
-    EXPECT_EQ(fitThroughOrigin({}, {}).error().sentence,
-        "There is no quantity to learn a rate from.");
+    EXPECT_EQ(
+        fitThroughOrigin({}, {}).error().sentence, "There is no quantity to learn a rate from.");
     EXPECT_FALSE(fitThroughOrigin({0, 0}, {1, 2}));
 }

@@ -20,8 +20,7 @@ std::vector<GroupMean> groupsOf(
 }
 
 /// [pub] Rubin 1981, Estimation in parallel randomized experiments: eight schools.
-const auto schools
-    = groupsOf({28, 8, -3, 7, -1, 1, 18, 12}, {15, 10, 16, 11, 9, 11, 10, 18});
+const auto schools = groupsOf({28, 8, -3, 7, -1, 1, 18, 12}, {15, 10, 16, 11, 9, 11, 10, 18});
 
 } // namespace
 

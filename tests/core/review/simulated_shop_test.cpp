@@ -74,8 +74,8 @@ TEST(SimulatedShop, TheIntervalHoldsTheTruthAsOftenAsItSays) {
         constexpr int shops = 600;
         for (int shop = 0; shop < shops; ++shop) {
             const double truth = trueRate(random);
-            const LearnedRate rate
-                = learnRate(anHour, simulatedHouses(random, count, truth, .2), {}, .9);
+            const LearnedRate rate = learnRate(
+                anHour, simulatedHouses(random, count, truth, .2), {}, .9);
             held += rate.low <= truth && truth <= rate.high ? 1 : 0;
         }
         EXPECT_NEAR(static_cast<double>(held) / shops, .9, .06) << count << " houses";

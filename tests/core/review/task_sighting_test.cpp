@@ -21,8 +21,8 @@ EstimateLine lineOf(Task task, int quantity, int bidMinutes, double factor = 1.0
     return line;
 }
 
-TimeEntry timeFor(PieceOfWork work, int minutes, Task task = Task::other,
-    TimeKind kind = TimeKind::work) {
+TimeEntry timeFor(
+    PieceOfWork work, int minutes, Task task = Task::other, TimeKind kind = TimeKind::work) {
     TimeEntry entry;
     entry.work = work;
     entry.task = task;

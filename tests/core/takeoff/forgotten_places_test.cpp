@@ -16,7 +16,8 @@ Room drawnAt(std::int64_t id, const std::string& name, Length x) {
     row.id = Id<Room>(id);
     row.level = Id<Level>(1);
     row.name = name;
-    EXPECT_TRUE(setOutline(row, {{x, {}}, {x + ft(12), {}}, {x + ft(12), ft(10)}, {x, ft(10)}}).ok());
+    EXPECT_TRUE(
+        setOutline(row, {{x, {}}, {x + ft(12), {}}, {x + ft(12), ft(10)}, {x, ft(10)}}).ok());
     return row;
 }
 
@@ -40,7 +41,8 @@ std::vector<std::string> saidOfPlaces(const WholePlan& whole) {
 TEST(ForgottenPlaces, OpeningsInOneAnotherAndPastTheEnd) {
     WholePlan whole = emptyPlan();
     whole.rooms = {drawnAt(1, "Den", {})};
-    whole.openings = {standingAt(1, "D1", ft(4)), standingAt(2, "D2", ft(6)), standingAt(3, "D3", ft(11, 6))};
+    whole.openings = {
+        standingAt(1, "D1", ft(4)), standingAt(2, "D2", ft(6)), standingAt(3, "D3", ft(11, 6))};
     EXPECT_THAT(saidOfPlaces(whole),
         ElementsAre("D2 and D1 stand in one another.", "D3 reaches past the end of its wall."));
     whole.openings = {standingAt(1, "D1", ft(4)), standingAt(2, "D2", ft(8))};
@@ -63,8 +65,8 @@ TEST(ForgottenPlaces, OpeningsWithoutAPlaceAreSaidOnce) {
     whole.openings = {standingAt(1, "D1", {}), standingAt(2, "D2", {})};
     EXPECT_THAT(saidOfPlaces(whole), IsEmpty()) << "a plan that is typed is not drawn";
     whole.openings.push_back(standingAt(3, "D3", ft(5)));
-    EXPECT_THAT(saidOfPlaces(whole),
-        ElementsAre("D1 and 1 more opening have no place on the drawing."));
+    EXPECT_THAT(
+        saidOfPlaces(whole), ElementsAre("D1 and 1 more opening have no place on the drawing."));
 }
 
 TEST(Dismissed, RemindersStayAwayUntilTheySaySomethingElse) {

@@ -33,7 +33,7 @@ std::set<std::string> columnsThen(Connection& connection, std::string_view table
 }
 
 void insertThen(Connection& connection, const AnyRow& row) {
-    const RowShape& shape = shapeOf(row);
+    const RowShape& shape = row.shape();
     const auto there = columnsThen(connection, shape.table);
     std::string names;
     std::string marks;
@@ -43,7 +43,7 @@ void insertThen(Connection& connection, const AnyRow& row) {
             continue;
         names += (names.empty() ? "" : ", ") + miterbook::quoted(field.name);
         marks += marks.empty() ? "?" : ", ?";
-        bound.push_back(toCell(*field.value, field.in(dataOf(row))));
+        bound.push_back(toCell(*field.value, field.in(row.data())));
     }
     auto statement = connection.prepare("INSERT INTO " + miterbook::quoted(shape.table) + " ("
         + names + ") VALUES (" + marks + ")");

@@ -171,7 +171,8 @@ TEST_F(Damaged, TheNewBookCanBeWorkedIn) {
     EXPECT_TRUE(check(m_path).sound());
 }
 
-/// The pages that say which tables there are, counted from 0: without one of them nothing can be read.
+/// The pages that say which tables there are, counted from 0: without one of them nothing can be
+/// read.
 std::set<std::size_t> schemaPages(const std::string& path) {
     std::set<std::size_t> pages;
     for (const std::string& number :

@@ -90,8 +90,9 @@ QWidget* allowanceTable(Desk& desk, std::function<BidSetup()> present, QWidget* 
         });
     };
     spec.copied = [](AllowanceRow& row, int) { row.place = -1; };
-    spec.emptyHint = QObject::tr("Amounts in the price for what has not been chosen yet, such as door "
-                                 "hardware: type the first above.");
+    spec.emptyHint = QObject::tr(
+        "Amounts in the price for what has not been chosen yet, such as door "
+        "hardware: type the first above.");
     auto* model = new TableModel<AllowanceRow>(desk, std::move(spec));
     auto* panel = new TablePanel(*model, parent);
     model->setParent(panel);

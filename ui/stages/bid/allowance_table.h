@@ -11,7 +11,8 @@ namespace miterbook {
 
 class Desk;
 
-/// A table to type the allowances of a bid into. `present` gives the setup of the job on the screen.
+/// A table to type the allowances of a bid into. `present` gives the setup of the job on the
+/// screen.
 QWidget* allowanceTable(Desk& desk, std::function<BidSetup()> present, QWidget* parent);
 
 } // namespace miterbook

@@ -4,16 +4,16 @@
 #include "bid/explain.h"
 #include "desk/desk.h"
 #include "desk/figure_desk.h"
+#include "figures/figure_cells.h"
+#include "figures/figure_view.h"
 #include "stages/bid/bid_rows.h"
 #include "stages/bid/bid_setup_form.h"
 #include "stages/bid/both_ways_tab.h"
+#include "stages/bid/price_sheet_tab.h"
 #include "stages/bid/risk_panel.h"
 #include "stages/bid/sent_rows.h"
 #include "stages/bid/sent_tab.h"
-#include "stages/bid/price_sheet_tab.h"
 #include "stages/bid/what_if_tab.h"
-#include "figures/figure_cells.h"
-#include "figures/figure_view.h"
 #include "widgets/plain_text.h"
 
 #include <QLabel>
@@ -143,13 +143,13 @@ void BidPage::refreshSummary() {
     const std::string symbol = m_desk.book().prices.shop().currency;
     const auto money = [&](Money amount) { return text(formatMoney(amount, symbol)); };
     m_price->setText(tr("Price %1").arg(money(estimate.total.price)));
-    QString ratios = tr("Cost %1 · profit %2 = %3 % markup on cost = %4 % margin on price · %5 hours "
-                        "at %6 · %7 a man-hour after material")
-                         .arg(money(estimate.total.cost()), money(estimate.total.profit),
-                             text(formatPercent(estimate.markup)),
-                             text(formatPercent(estimate.margin)),
-                             text(formatHours(estimate.total.hours)), money(estimate.crewRate),
-                             money(estimate.perManHour));
+    QString ratios
+        = tr("Cost %1 · profit %2 = %3 % markup on cost = %4 % margin on price · %5 hours "
+             "at %6 · %7 a man-hour after material")
+              .arg(money(estimate.total.cost()), money(estimate.total.profit),
+                  text(formatPercent(estimate.markup)), text(formatPercent(estimate.margin)),
+                  text(formatHours(estimate.total.hours)), money(estimate.crewRate),
+                  money(estimate.perManHour));
     if (estimate.perSquareFoot > Money())
         ratios += tr(" · %1 a square foot, as a check").arg(money(estimate.perSquareFoot));
     m_ratios->setText(ratios + u'\n' + crewTime(estimate.total.hours, m_desk.book().prices));

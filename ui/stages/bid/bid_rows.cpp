@@ -29,8 +29,7 @@ FigureRow lineRow(const EstimateLine& line, const JobFigures& figures, const Pri
         {text(formatMinutesPerUnit(line.minutes)), line.minutes.toDouble()},
         {QString::number(line.factor, 'f', 3), line.factor}, hoursCell(line.hours),
         moneyCell(line.labour), piecePriceCell(line)};
-    row.from = lines(
-        explainLine(line, figures.takeoff, prices, figures.estimate.crewRate));
+    row.from = lines(explainLine(line, figures.takeoff, prices, figures.estimate.crewRate));
     return row;
 }
 

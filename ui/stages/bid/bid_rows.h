@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "job/figures.h"
 #include "figures/figure_model.h"
+#include "job/figures.h"
 
 #include <vector>
 

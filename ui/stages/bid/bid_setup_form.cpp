@@ -56,10 +56,12 @@ BidSetupForm::BidSetupForm(Desk& desk, QWidget* parent)
     m_date->setToolTip(tr("Written as 2026-11-25; empty: prices and burden of today"));
     m_minimum = addLine(form, tr("Minimum job"));
     m_roundTo = addLine(form, tr("Rounded up to a multiple of"));
-    m_offerOptions = addCheck(form, tr("Offer other options as alternates"), &BidSetup::offerOptions);
+    m_offerOptions = addCheck(
+        form, tr("Offer other options as alternates"), &BidSetup::offerOptions);
     m_quoteUnits = addCheck(form, tr("Quote prices for extras"), &BidSetup::quoteUnits);
     m_onePage = addCheck(form, tr("Summary on one page"), &BidSetup::onePage);
-    m_allowances = allowanceTable(desk, [this] { return present(); }, this);
+    m_allowances = allowanceTable(
+        desk, [this] { return present(); }, this);
     m_scope = addText(form, tr("Scope"));
     m_inclusions = addText(form, tr("Included"));
     m_exclusions = addText(form, tr("Not included"));
@@ -96,8 +98,7 @@ QPlainTextEdit* BidSetupForm::addText(QFormLayout* form, const QString& label) {
     return box;
 }
 
-QCheckBox* BidSetupForm::addCheck(
-    QFormLayout* form, const QString& words, bool BidSetup::*to) {
+QCheckBox* BidSetupForm::addCheck(QFormLayout* form, const QString& words, bool BidSetup::*to) {
     auto* box = new QCheckBox(words, this);
     form->addRow(box);
     connect(box, &QCheckBox::clicked, this, [this, words, to](bool on) {

@@ -52,7 +52,8 @@ QString BidStage::nextStep() const {
         return tr("there is nothing to price yet: enter the plan first");
     if (!estimate.problems.empty())
         return tr("clear up what is printed in bold before this price leaves the shop");
-    return tr("check the hours and the profit, then print the bid (Ctrl+P) or send it (Ctrl+Shift+B)");
+    return tr(
+        "check the hours and the profit, then print the bid (Ctrl+P) or send it (Ctrl+Shift+B)");
 }
 
 } // namespace miterbook

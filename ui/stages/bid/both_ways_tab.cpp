@@ -26,11 +26,11 @@ FigureRow bothWaysRow(
         {conditionsText(line.conditions), std::nullopt}, quantityCell(line.quantity),
         wordCell(word(unitOf(line.task))), moneyCell(both.cost), moneyCell(both.byCost),
         piece(byPiece), piece(byPiece - both.byCost),
-        wordCell(both.isByPiece ? "the piece" : "cost"),
-        wordCell(bothWaysInWords(both, currency))};
+        wordCell(both.isByPiece ? "the piece" : "cost"), wordCell(bothWaysInWords(both, currency))};
     row.strong = both.loses();
-    row.from = BothWaysTab::tr("Cost: %1 of labour, the rest its share of material, consumables and "
-                               "overhead. By cost: that with the bid's profit.")
+    row.from = BothWaysTab::tr(
+        "Cost: %1 of labour, the rest its share of material, consumables and "
+        "overhead. By cost: that with the bid's profit.")
                    .arg(text(formatMoney(line.labour, currency)));
     return row;
 }
@@ -42,8 +42,9 @@ BothWaysTab::BothWaysTab(Desk& desk, QWidget* parent)
     , m_desk(desk)
     , m_words(plainLabel({}, this))
     , m_lines(new FigureView(tr("Piece price against cost"),
-          {tr("Piece of work"), tr("Task"), tr("Conditions"), tr("Quantity"), tr("Unit"), tr("Cost"),
-              tr("By cost"), tr("By the piece"), tr("Difference"), tr("Priced by"), tr("In words")},
+          {tr("Piece of work"), tr("Task"), tr("Conditions"), tr("Quantity"), tr("Unit"),
+              tr("Cost"), tr("By cost"), tr("By the piece"), tr("Difference"), tr("Priced by"),
+              tr("In words")},
           this)) {
     m_words->setAccessibleName(tr("Which lines lose money"));
     auto* other = new QPushButton(tr("Price this line the other wa&y"));
@@ -78,8 +79,9 @@ void BothWaysTab::showFigures(const JobRef& job, const JobFigures& figures) {
     m_lines->setRows(std::move(rows));
     const auto summary = bothWaysSummary(figures.estimate, both, currency);
     const bool any = std::ranges::count(m_hasPiecePrice, true) > 0;
-    m_words->setText(!any ? tr("No task of this house has a piece price. Type your prices for one foot, "
-                               "opening or piece in the book, under Piece prices.")
+    m_words->setText(!any
+            ? tr("No task of this house has a piece price. Type your prices for one foot, "
+                 "opening or piece in the book, under Piece prices.")
             : summary.empty() ? tr("At your piece prices every line covers its cost.")
                               : miterbook::lines(summary));
 }

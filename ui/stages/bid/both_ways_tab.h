@@ -15,8 +15,8 @@ namespace miterbook {
 class Desk;
 class FigureView;
 
-/// Each line by its cost and at the shop's piece price, which of them lose money, and a line switched
-/// to the other way.
+/// Each line by its cost and at the shop's piece price, which of them lose money, and a line
+/// switched to the other way.
 class BothWaysTab final : public QWidget {
     Q_OBJECT
 public:
@@ -30,7 +30,6 @@ public Q_SLOTS:
     void switchLine();
 
 private:
-
     Desk& m_desk;
     JobRef m_job;
     BidSetup m_setup;

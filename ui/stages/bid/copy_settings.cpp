@@ -53,8 +53,9 @@ void copySettingsDialog(Desk& desk, Id<Plan> from, QWidget* parent) {
         names << goal.name;
     FieldDialog dialog(QObject::tr("Copy the bid's settings"), QObject::tr("Copy them"), parent);
     auto* to = dialog.addChoice(QObject::tr("&To"), names);
-    dialog.addHint(QObject::tr("How it is priced, profit, overhead, trips, rules, allowances and the "
-                               "words on the bid. The plan itself stays as it is."));
+    dialog.addHint(
+        QObject::tr("How it is priced, profit, overhead, trips, rules, allowances and the "
+                    "words on the bid. The plan itself stays as it is."));
     Result<Edit> edit = Edit();
     const bool said = dialog.run([&]() -> Result<void> {
         edit = copyBidSettings(desk.book(), desk.ids(), from,

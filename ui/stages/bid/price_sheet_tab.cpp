@@ -139,8 +139,8 @@ void PriceSheetTab::reckon() {
     const Book book = m_desk.book(); // the work goes on beside the window
     std::vector<PlanPrices> sheet;
     const bool whole = runLong(this, tr("Reckoning the plan set"), [&](LongWork& work) {
-        sheet = priceSheet(book, m_set, m_memory, Effort::thorough,
-            [&work] { return work.stopped(); },
+        sheet = priceSheet(
+            book, m_set, m_memory, Effort::thorough, [&work] { return work.stopped(); },
             [&work](int done, int all) { work.setStep(done, all); });
     });
     if (!whole)
@@ -154,10 +154,12 @@ void PriceSheetTab::reckon() {
 
 QString PriceSheetTab::why() const {
     if (m_sheet.empty())
-        return tr("Every plan of the set under each elevation, and what each option adds or takes off.");
+        return tr(
+            "Every plan of the set under each elevation, and what each option adds or takes off.");
     QStringList sentences;
     const auto moves = sheetMoves(m_before, m_sheet);
-    const auto moved = std::ranges::count_if(moves, [](const SheetMove& move) { return move.moved(); });
+    const auto moved = std::ranges::count_if(
+        moves, [](const SheetMove& move) { return move.moved(); });
     if (m_before.empty())
         sentences << tr("Reckon again after a change to see what it moves.");
     else if (moved == 0)
@@ -206,8 +208,9 @@ void PriceSheetTab::checkPurchaseOrder() {
     QStringList said;
     for (const OrderCheck::Part& part : checked->parts)
         said << text(part.name) + QStringLiteral(" ") + text(formatMoney(part.amount, symbol));
-    QString words = tr("By the sheet: %1 = %2. ")
-                        .arg(said.join(QStringLiteral(" + ")), text(formatMoney(checked->sheet, symbol)));
+    QString words
+        = tr("By the sheet: %1 = %2. ")
+              .arg(said.join(QStringLiteral(" + ")), text(formatMoney(checked->sheet, symbol)));
     if (checked->difference() == Money())
         words += tr("The order agrees.");
     else
@@ -216,7 +219,8 @@ void PriceSheetTab::checkPurchaseOrder() {
                                                                            : checked->difference(),
                               symbol)),
                          checked->difference() < Money() ? tr("short") : tr("over"));
-    m_orderWords->setText((QStringList{words} << lines(checked->explanations)).join(u'\n').trimmed());
+    m_orderWords->setText(
+        (QStringList{words} << lines(checked->explanations)).join(u'\n').trimmed());
 }
 
 } // namespace miterbook

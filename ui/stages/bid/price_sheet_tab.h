@@ -15,8 +15,8 @@ namespace miterbook {
 class Desk;
 class FigureView;
 
-/// The prices of the whole plan set, reckoned again in one go, with what moved since the last time and
-/// what in the book was changed in between; and a builder's purchase order held against them.
+/// The prices of the whole plan set, reckoned again in one go, with what moved since the last time
+/// and what in the book was changed in between; and a builder's purchase order held against them.
 class PriceSheetTab final : public QWidget {
     Q_OBJECT
 public:
@@ -40,7 +40,7 @@ private:
 
     Desk& m_desk;
     JobRef m_job;
-    Id<PlanSet> m_set;       ///< whose sheet is kept
+    Id<PlanSet> m_set; ///< whose sheet is kept
     StickMemory m_memory{sheetMemory};
     std::vector<PlanPrices> m_before;
     std::vector<PlanPrices> m_sheet;

@@ -60,8 +60,8 @@ QSize RiskCurve::sizeHint() const {
     return {40 * fontMetrics().averageCharWidth(), 10 * fontMetrics().lineSpacing()};
 }
 
-void RiskCurve::paintArea(QPainter& painter, const Scale& scale, double from, double to,
-    const QBrush& brush) const {
+void RiskCurve::paintArea(
+    QPainter& painter, const Scale& scale, double from, double to, const QBrush& brush) const {
     from = std::clamp(from, scale.low, scale.high);
     to = std::clamp(to, scale.low, scale.high);
     if (from >= to)
@@ -87,8 +87,7 @@ void RiskCurve::paintMark(
     painter.drawLine(QPointF(x, top), QPointF(x, scale.area.bottom()));
     const double width = fontMetrics().horizontalAdvance(words) + 6;
     const bool fits = x + width < scale.area.right();
-    painter.drawText(
-        QPointF(fits ? x + 4 : x - width, top + fontMetrics().ascent()), words);
+    painter.drawText(QPointF(fits ? x + 4 : x - width, top + fontMetrics().ascent()), words);
 }
 
 void RiskCurve::paintEvent(QPaintEvent*) {

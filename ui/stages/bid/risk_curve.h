@@ -22,8 +22,8 @@ protected:
 
 private:
     struct Scale;
-    void paintArea(QPainter& painter, const Scale& scale, double from, double to,
-        const QBrush& brush) const;
+    void paintArea(
+        QPainter& painter, const Scale& scale, double from, double to, const QBrush& brush) const;
     void paintMark(
         QPainter& painter, const Scale& scale, double hours, const QString& words, int line) const;
 

@@ -36,14 +36,14 @@ FigureCell rangeCell(const WorkRisk& work) {
 
 QString sourceText(const RiskOutlook& outlook) {
     if (outlook.houses() == 0) {
-        return QObject::tr("No house is finished yet. Until then this goes by a starter's spread: %1 % "
-                           "for each piece of work and %2 % for a house as a whole (common practice).")
+        return QObject::tr(
+            "No house is finished yet. Until then this goes by a starter's spread: %1 % "
+            "for each piece of work and %2 % for a house as a whole (common practice).")
             .arg(spreadText(RiskBelief::starterWorkSpread),
                 spreadText(RiskBelief::starterHouseSpread));
     }
-    return outlook.houses() == 1
-        ? QObject::tr("From one finished house and the starter's spread.")
-        : QObject::tr("From %1 finished houses.").arg(outlook.houses());
+    return outlook.houses() == 1 ? QObject::tr("From one finished house and the starter's spread.")
+                                 : QObject::tr("From %1 finished houses.").arg(outlook.houses());
 }
 
 } // namespace
@@ -55,11 +55,11 @@ QString riskSentences(const RiskOutlook& outlook, const std::string& currency) {
         = QObject::tr("Of 100 houses like this, %1 make money at this price and %2 make the profit "
                       "that was bid or more.")
               .arg(ofHundred(outlook.chanceOfProfit()), ofHundred(outlook.chanceOfTarget()));
-    const QString hours
-        = QObject::tr("Expect %1 hours; 90 of 100 take from %2 to %3. At %4 hours the price is used up.")
-              .arg(hoursText(outlook.expected()), hoursText(outlook.hoursAt(0.05)),
-                  hoursText(outlook.hoursAt(0.95)),
-                  QString::number(std::lround(outlook.breakEvenHours())));
+    const QString hours = QObject::tr(
+        "Expect %1 hours; 90 of 100 take from %2 to %3. At %4 hours the price is used up.")
+                              .arg(hoursText(outlook.expected()), hoursText(outlook.hoursAt(0.05)),
+                                  hoursText(outlook.hoursAt(0.95)),
+                                  QString::number(std::lround(outlook.breakEvenHours())));
     const QString price = QObject::tr("A price of %1 loses nothing in 90 of 100.")
                               .arg(text(formatMoney(outlook.priceFor(0.9, Money()), currency)));
     return sourceText(outlook) + u'\n' + chance + u'\n' + hours + u' ' + price;
@@ -78,9 +78,10 @@ std::vector<FigureRow> certaintyRows(const RiskOutlook& outlook, Money profit) {
         FigureRow row;
         row.cells = {countCell(std::lround(certainty * 100)), hoursCell(outlook.hoursAt(certainty)),
             moneyCell(outlook.costAt(certainty)), moneyCell(outlook.priceFor(certainty, profit))};
-        row.from = QObject::tr("So many of 100 houses like this stay within these hours and this cost: "
-                               "labour is the hours at the crew rate, all else as bid. With profit: the "
-                               "price that leaves the profit bid as well.");
+        row.from = QObject::tr(
+            "So many of 100 houses like this stay within these hours and this cost: "
+            "labour is the hours at the crew rate, all else as bid. With profit: the "
+            "price that leaves the profit bid as well.");
         rows.push_back(std::move(row));
     }
     return rows;

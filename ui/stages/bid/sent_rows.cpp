@@ -35,11 +35,12 @@ const SentBid* revisionBefore(const std::vector<SentBid>& bids, const SentBid& b
 }
 
 QString sentFrom(const SentBid& bid) {
-    const QString money = QObject::tr("Reckoned on the day it was sent: cost %1, profit %2 = %3 % margin "
-                                      "on price, %4 hours.")
-                              .arg(text(formatMoney(bid.cost)), text(formatMoney(bid.amount - bid.cost)),
-                                  text(formatPercent(marginOf(bid.cost, bid.amount))),
-                                  text(formatHours(bid.hours)));
+    const QString money
+        = QObject::tr("Reckoned on the day it was sent: cost %1, profit %2 = %3 % margin "
+                      "on price, %4 hours.")
+              .arg(text(formatMoney(bid.cost)), text(formatMoney(bid.amount - bid.cost)),
+                  text(formatPercent(marginOf(bid.cost, bid.amount))),
+                  text(formatHours(bid.hours)));
     return bid.note.empty() ? money : money + u'\n' + text(bid.note);
 }
 
@@ -80,9 +81,9 @@ std::vector<FigureRow> differenceRows(const std::vector<PaperDifference>& differ
         row.strong = each.total;
         row.from = !each.changed() ? QObject::tr("The same on both.")
             : each.before.empty()  ? QObject::tr("New: %1").arg(text(each.after))
-            : each.after.empty()   ? QObject::tr("No longer there: %1").arg(text(each.before))
-                                   : QObject::tr("Before: %1\nAfter: %2")
-                                       .arg(text(each.before), text(each.after));
+            : each.after.empty()
+            ? QObject::tr("No longer there: %1").arg(text(each.before))
+            : QObject::tr("Before: %1\nAfter: %2").arg(text(each.before), text(each.after));
         rows.push_back(std::move(row));
     }
     return rows;
@@ -100,7 +101,8 @@ static FigureRow winRow(const QString& name, const BuilderBids& bids) {
     row.cells = {{name, std::nullopt}, countCell(bids.won), countCell(bids.lost),
         countCell(bids.open), rate ? percentCell(*rate) : emptyCell(), moneyCell(bids.wonAmount),
         moneyCell(bids.lostAmount), moneyCell(bids.openAmount)};
-    row.from = QObject::tr("Each bid counts once, by its last revision; an open one counts neither way.");
+    row.from = QObject::tr(
+        "Each bid counts once, by its last revision; an open one counts neither way.");
     return row;
 }
 

@@ -141,16 +141,15 @@ Result<Paper> SentTab::chosenPaper(const QComboBox& box) const {
     const Id<SentBid> id(box.currentData().toLongLong());
     if (const SentBid* bid = m_desk.book().jobs.of<SentBid>().find(id))
         return sentBidPaper(m_desk.book(), *bid);
-    const PaperJob job{m_desk.book(), m_job.plan, m_job.house, {}, m_desk.clock().today(),
-        m_job.selection};
+    const PaperJob job{
+        m_desk.book(), m_job.plan, m_job.house, {}, m_desk.clock().today(), m_job.selection};
     return bidPaper(job, m_figures.figures(), {}, {});
 }
 
 void SentTab::compare() {
     if (!isVisible())
         return; // when it is shown
-    if (m_sent.empty() || !m_job || !m_desk.book().isOpen(m_job.plan)
-        || m_figures.job() != m_job) {
+    if (m_sent.empty() || !m_job || !m_desk.book().isOpen(m_job.plan) || m_figures.job() != m_job) {
         m_differences->setRows({});
         return;
     }
@@ -158,7 +157,8 @@ void SentTab::compare() {
     const auto after = chosenPaper(*m_after);
     if (before && after) {
         auto differences = comparePapers(*before, *after);
-        if (isDraft(*m_before) || isDraft(*m_after)) { // its alternates are reckoned when it is sent
+        if (isDraft(*m_before)
+            || isDraft(*m_after)) { // its alternates are reckoned when it is sent
             std::erase_if(differences,
                 [](const PaperDifference& each) { return each.part == alternatesTitle; });
         }
@@ -196,9 +196,8 @@ bool SentTab::reckon(JobFigures& figures, std::vector<Alternate>& alternates) {
     const auto settled = settledFigures(m_figures, m_job);
     return runLong(this, tr("Reckoning the bid"), [&](LongWork& work) {
         const auto stop = [&work] { return work.stopped(); };
-        figures = settled
-            ? *settled
-            : figuresFor(book, m_job.plan, m_job.selection, Effort::thorough, stop);
+        figures = settled ? *settled
+                          : figuresFor(book, m_job.plan, m_job.selection, Effort::thorough, stop);
         alternates = alternatesFor(book, m_job.plan, m_job.selection, figures, stop);
     });
 }
@@ -217,8 +216,8 @@ void SentTab::send() {
     auto* date = dialog.addDate(tr("&Date"), m_desk.clock().today());
     dialog.addHint(tr("Price %1. What is sent is numbered and stays as it is, whatever rates and "
                       "prices do later; a revision follows it.")
-                       .arg(text(formatMoney(figures.estimate.total.price,
-                           m_desk.book().prices.shop().currency))));
+                       .arg(text(formatMoney(
+                           figures.estimate.total.price, m_desk.book().prices.shop().currency))));
     for (const std::string& problem : figures.estimate.problems)
         dialog.addHint(tr("On the paper as not right yet: %1").arg(text(problem)));
     const auto jobOn = [&]() -> Result<PaperJob> {
@@ -231,8 +230,8 @@ void SentTab::send() {
         const auto job = jobOn();
         if (!job)
             return job.error();
-        previewPaper(window(), bidPaper(*job, figures, {}, alternates),
-            m_desk.book().prices.shop().page);
+        previewPaper(
+            window(), bidPaper(*job, figures, {}, alternates), m_desk.book().prices.shop().page);
         return {};
     });
     Result<Edit> edit = Edit();

@@ -16,8 +16,8 @@ class Desk;
 class FigureDesk;
 class FigureView;
 
-/// The bids that were sent on a job: sending, printing, the builder's answer, and two of them compared
-/// line by line.
+/// The bids that were sent on a job: sending, printing, the builder's answer, and two of them
+/// compared line by line.
 class SentTab final : public QWidget {
     Q_OBJECT
 public:

@@ -66,8 +66,9 @@ std::vector<FigureRow> outcomeRows(const std::vector<BidOutcome>& outcomes) {
             any ? FigureCell{QString::number(each.breakEvenHours, 'f', 1), each.breakEvenHours}
                 : emptyCell()};
         row.strong = &each == &outcomes.front();
-        row.from = QObject::tr("Price, chance and hours as the whole bid reckons them with what the "
-                               "scenario changes; sticks as they are cut today where their need stays.");
+        row.from = QObject::tr(
+            "Price, chance and hours as the whole bid reckons them with what the "
+            "scenario changes; sticks as they are cut today where their need stays.");
         rows.push_back(std::move(row));
     }
     return rows;

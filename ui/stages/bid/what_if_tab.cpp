@@ -50,9 +50,10 @@ TableModelBase* WhatIfTab::scenarioModel() {
     };
     spec.check = checkScenario;
     spec.copied = [](Scenario& row, int) { row.name += " copy"; };
-    spec.emptyHint = tr("Name a scenario above and type what would be otherwise: wages at 110 %, material "
-                        "at 95 %, one task at other minutes, another profile, another profit. The book "
-                        "stays as it is.");
+    spec.emptyHint = tr(
+        "Name a scenario above and type what would be otherwise: wages at 110 %, material "
+        "at 95 %, one task at other minutes, another profile, another profit. The book "
+        "stays as it is.");
     return new TableModel<Scenario>(m_desk, std::move(spec), this);
 }
 

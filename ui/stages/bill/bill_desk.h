@@ -29,7 +29,8 @@ public:
     HouseAccount account() const;
     Date today() const;
     const Estimate& estimate() const;
-    /// The bid's prices by piece of work, as a contract takes them over: as it was won, else today's.
+    /// The bid's prices by piece of work, as a contract takes them over: as it was won, else
+    /// today's.
     std::vector<ContractValue> bidValues() const;
 
     /// Does the edit, or says why there is none. False when nothing was done.

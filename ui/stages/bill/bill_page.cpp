@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "stages/bill/bill_page.h"
 
+#include "basics/number_text.h"
 #include "desk/desk.h"
 #include "desk/text.h"
-#include "basics/number_text.h"
 #include "stages/bill/backcharges.h"
 #include "stages/bill/bill_desk.h"
 #include "stages/bill/draw_rows.h"

@@ -44,8 +44,8 @@ Result<void> previewBill(const BillDesk& bill, const Result<Bill>& made, QWidget
         return made ? number.error() : made.error();
     Bill shown = *made;
     shown.invoice.number = *number;
-    previewPaper(parent, invoicePaper(bill.book(), shown, bill.billing()),
-        bill.book().prices.shop().page);
+    previewPaper(
+        parent, invoicePaper(bill.book(), shown, bill.billing()), bill.book().prices.shop().page);
     return {};
 }
 
@@ -57,10 +57,10 @@ public:
         , m_charges(openBackcharges(bill)) {
         m_date = dialog.addDate(QObject::tr("&Date"), bill.today());
         for (const Backcharge& charge : m_charges) {
-            m_taken.push_back(dialog.addCheck(
-                QObject::tr("Take off the backcharge of %1: %2")
-                    .arg(text(formatMoney(charge.amount)), text(charge.reason)),
-                true));
+            m_taken.push_back(
+                dialog.addCheck(QObject::tr("Take off the backcharge of %1: %2")
+                                    .arg(text(formatMoney(charge.amount)), text(charge.reason)),
+                    true));
         }
         const Money held = bill.account().deposit;
         if (held > Money()) {
@@ -75,8 +75,8 @@ public:
             return day.error();
         const Contract& contract = *m_bill.contract();
         DrawAsk ask{*day,
-            progressOf(contract, m_bill.billing().schedule,
-                extrasOf(m_bill.book(), contract.house)),
+            progressOf(
+                contract, m_bill.billing().schedule, extrasOf(m_bill.book(), contract.house)),
             {}, {}};
         for (std::size_t i = 0; i < m_charges.size(); ++i) {
             if (m_taken[i]->isChecked())
@@ -123,8 +123,9 @@ void issueCreditDialog(BillDesk& bill, const Bill& invoice, QWidget* parent) {
     auto* why = dialog.addText(QObject::tr("&Why"));
     std::vector<QLineEdit*> amounts;
     for (const InvoiceLine& line : invoice.lines) {
-        amounts.push_back(dialog.addMoney(
-            QObject::tr("%1, billed %2").arg(menuText(text(line.label)), text(formatMoney(line.amount)))));
+        amounts.push_back(
+            dialog.addMoney(QObject::tr("%1, billed %2")
+                                .arg(menuText(text(line.label)), text(formatMoney(line.amount)))));
     }
     dialog.addHint(QObject::tr("Say how much of each line is taken back. Retainage and tax go back "
                                "in proportion."));
@@ -144,8 +145,8 @@ void issueCreditDialog(BillDesk& bill, const Bill& invoice, QWidget* parent) {
         return makeCredit(
             invoice, bill.billing().bills, credits, *day, utf8(why->text().trimmed()));
     };
-    dialog.addStep(QObject::tr("&Look at it first\u2026"),
-        [&] { return previewBill(bill, make(), &dialog); });
+    dialog.addStep(
+        QObject::tr("&Look at it first\u2026"), [&] { return previewBill(bill, make(), &dialog); });
     Result<Bill> made = Bill();
     const bool said = dialog.run([&]() -> Result<void> {
         made = make();
@@ -167,8 +168,8 @@ void voidDialog(BillDesk& bill, const Bill& invoice, QWidget* parent) {
         const auto day = FieldDialog::dateIn(*date);
         if (!day)
             return day.error();
-        edit = voidInvoice(bill.book(), bill.desk().ids(), invoice.invoice.id, *day,
-            utf8(why->text().trimmed()));
+        edit = voidInvoice(
+            bill.book(), bill.desk().ids(), invoice.invoice.id, *day, utf8(why->text().trimmed()));
         return edit ? Result<void>() : Result<void>(edit.error());
     });
     if (said)

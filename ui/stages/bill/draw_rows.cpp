@@ -33,13 +33,13 @@ constexpr Column<DrawRow> drawTable[] = {
     Column<DrawRow>{.title = QT_TRANSLATE_NOOP("Column", "This draw"),
         .kind = CellKind::money,
         .number = [](const DrawRow& row) { return row.now().cents(); },
-        .write = [](std::int64_t cents, const Book&) {
-            return text(formatMoney(Money::cents(cents)));
-        },
-        .whereFrom = [](const DrawRow&, const Book&) {
-            return QCoreApplication::translate(
-                "Column", "What is done of the agreed price, less what was billed before.");
-        },
+        .write
+        = [](std::int64_t cents, const Book&) { return text(formatMoney(Money::cents(cents))); },
+        .whereFrom =
+            [](const DrawRow&, const Book&) {
+                return QCoreApplication::translate(
+                    "Column", "What is done of the agreed price, less what was billed before.");
+            },
         .summed = true},
 };
 

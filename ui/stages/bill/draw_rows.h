@@ -17,7 +17,7 @@ struct DrawRow {
     std::string label;
     Money agreed;
     Percent done;
-    Money billed; ///< before
+    Money billed;       ///< before
     bool byWork = true; ///< done is typed here; else it comes from stages or completion
 
     bool isWork() const { return !key.extra; }

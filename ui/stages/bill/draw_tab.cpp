@@ -7,8 +7,8 @@
 #include "stages/bill/bill_desk.h"
 #include "stages/bill/draw_dialog.h"
 #include "stages/bill/draw_rows.h"
-#include "widgets/field_dialog.h"
 #include "widgets/data_table.h"
+#include "widgets/field_dialog.h"
 #include "widgets/plain_text.h"
 #include "widgets/record_form.h"
 #include "widgets/table_model.h"
@@ -98,18 +98,17 @@ const Column<ContractStage>& plainStageColumn() {
 template <std::size_t Place>
 constexpr Column<StageRow> stageColumn(const char* title) {
     return {.title = title,
-        .read = [](const StageRow& row, const Book& book) {
-            return plainStageColumn<Place>().textOf(row.stage, book);
-        },
-        .edit = [](StageRow& row, const QString& typed, const Book& book) {
-            return plainStageColumn<Place>().edit(row.stage, typed, book);
-        }};
+        .read = [](const StageRow& row,
+                    const Book& book) { return plainStageColumn<Place>().textOf(row.stage, book); },
+        .edit
+        = [](StageRow& row, const QString& typed,
+              const Book& book) { return plainStageColumn<Place>().edit(row.stage, typed, book); }};
 }
 
-constexpr Column<StageRow> stageRowColumns[]
-    = {stageColumn<0>(QT_TRANSLATE_NOOP("Column", "Stage")),
-        stageColumn<1>(QT_TRANSLATE_NOOP("Column", "Share, %")),
-        stageColumn<2>(QT_TRANSLATE_NOOP("Column", "Reached on"))};
+constexpr Column<StageRow> stageRowColumns[] = {
+    stageColumn<0>(QT_TRANSLATE_NOOP("Column", "Stage")),
+    stageColumn<1>(QT_TRANSLATE_NOOP("Column", "Share, %")),
+    stageColumn<2>(QT_TRANSLATE_NOOP("Column", "Reached on"))};
 
 TableModelBase* stagesModel(BillDesk& bill, QObject* parent) {
     TableSpec<StageRow> spec;
@@ -142,8 +141,9 @@ TableModelBase* stagesModel(BillDesk& bill, QObject* parent) {
     spec.store = [change](EditBuilder& edit, const StageRow& row) { change(edit, row, true); };
     spec.remove = [change](EditBuilder& edit, const StageRow& row) { change(edit, row, false); };
     spec.title = [](const StageRow& row) { return "stage " + row.stage.name; };
-    spec.emptyHint = DrawTab::tr("Stages at which a share of the contract falls due: first trip 60, "
-                                 "second trip 30, punch 10.");
+    spec.emptyHint = DrawTab::tr(
+        "Stages at which a share of the contract falls due: first trip 60, "
+        "second trip 30, punch 10.");
     auto* model = new TableModel<StageRow>(bill.desk(), std::move(spec), parent);
     QObject::connect(&bill, &BillDesk::reckoned, model, &TableModelBase::refresh);
     return model;
@@ -209,8 +209,8 @@ QWidget* DrawTab::terms() {
     layout->addWidget(new RecordForm(*termsModel(m_bill, page)));
     layout->addWidget(headLabel(tr("Stages")));
     layout->addWidget(new TablePanel(*stagesModel(m_bill, page)), 1);
-    layout->addWidget(pushButton(
-        tr("&Keep as the builder's terms\u2026"), this, &DrawTab::keepTermsOfBuilder));
+    layout->addWidget(
+        pushButton(tr("&Keep as the builder's terms\u2026"), this, &DrawTab::keepTermsOfBuilder));
     layout->addWidget(hintLabel(tr("Whether sales tax is due, and on what, differs by state: ask "
                                    "your accountant.")));
     return page;

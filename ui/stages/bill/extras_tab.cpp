@@ -153,8 +153,9 @@ QWidget* ExtrasTab::buttons() {
 Result<std::vector<ExtraLine>> ExtrasTab::typedLines() const {
     if (m_task->currentIndex() == 0) {
         if (!isBlank(utf8(m_quantity->text())) || !isBlank(utf8(m_material->text())))
-            return badInput("Choose the work that the quantity and material belong to, or leave both "
-                            "empty and give a price alone.");
+            return badInput(
+                "Choose the work that the quantity and material belong to, or leave both "
+                "empty and give a price alone.");
         return std::vector<ExtraLine>();
     }
     ExtraLine line;

@@ -33,9 +33,8 @@ constexpr Column<BillRow> billMoney(const char* title) {
     return Column<BillRow>{.title = title,
         .kind = CellKind::money,
         .number = [](const BillRow& row) { return Get(row).cents(); },
-        .write = [](std::int64_t cents, const Book&) {
-            return text(formatMoney(Money::cents(cents)));
-        },
+        .write
+        = [](std::int64_t cents, const Book&) { return text(formatMoney(Money::cents(cents))); },
         .summed = true};
 }
 
@@ -53,20 +52,16 @@ Money openOn(const BillRow& row) {
 
 template <Date Invoice::*M>
 constexpr Column<BillRow> billDate(const char* title) {
-    return {.title = title, .read = [](const BillRow& row, const Book&) {
-                return text(isoDate(row.bill.invoice.*M));
-            }};
+    return {.title = title,
+        .read = [](const BillRow& row, const Book&) { return text(isoDate(row.bill.invoice.*M)); }};
 }
 
 constexpr Column<BillRow> billTable[] = {
     Column<BillRow>{.title = QT_TRANSLATE_NOOP("Column", "Number"),
-        .read = [](const BillRow& row, const Book& book) {
-            return text(numberText(book, row.bill.invoice.number));
-        }},
+        .read = [](const BillRow& row,
+                    const Book& book) { return text(numberText(book, row.bill.invoice.number)); }},
     Column<BillRow>{.title = QT_TRANSLATE_NOOP("Column", "What"),
-        .read = [](const BillRow& row, const Book&) {
-            return text(word(row.bill.invoice.kind));
-        }},
+        .read = [](const BillRow& row, const Book&) { return text(word(row.bill.invoice.kind)); }},
     billDate<&Invoice::date>(QT_TRANSLATE_NOOP("Column", "Date")),
     billDate<&Invoice::due>(QT_TRANSLATE_NOOP("Column", "Due")),
     billMoney<askedFor>(QT_TRANSLATE_NOOP("Column", "Asked for")),
@@ -74,7 +69,6 @@ constexpr Column<BillRow> billTable[] = {
     billMoney<openOn>(QT_TRANSLATE_NOOP("Column", "Open")),
     Column<BillRow>{.title = QT_TRANSLATE_NOOP("Column", "Stands at"), .read = standsAt},
 };
-
 
 constexpr Column<PaymentRow> paymentTable[] = {
     Column<PaymentRow>{.title = QT_TRANSLATE_NOOP("Column", "Date"),
@@ -84,9 +78,8 @@ constexpr Column<PaymentRow> paymentTable[] = {
     Column<PaymentRow>{.title = QT_TRANSLATE_NOOP("Column", "Amount"),
         .kind = CellKind::money,
         .number = [](const PaymentRow& row) { return row.payment.amount.cents(); },
-        .write = [](std::int64_t cents, const Book&) {
-            return text(formatMoney(Money::cents(cents)));
-        },
+        .write
+        = [](std::int64_t cents, const Book&) { return text(formatMoney(Money::cents(cents))); },
         .summed = true},
     Column<PaymentRow>{.title = QT_TRANSLATE_NOOP("Column", "Pays"),
         .read = [](const PaymentRow& row, const Book&) { return text(row.pays); }},
@@ -121,8 +114,9 @@ std::vector<BillRow> billRows(const BillDesk& desk) {
     std::vector<BillRow> rows;
     for (const Bill& bill : desk.billing().bills) {
         BillRow row{bill, paid[bill.invoice.id], credited[bill.invoice.id], 0};
-        row.daysLate = static_cast<int>((std::chrono::sys_days(desk.today())
-            - std::chrono::sys_days(bill.invoice.due)).count());
+        row.daysLate = static_cast<int>(
+            (std::chrono::sys_days(desk.today()) - std::chrono::sys_days(bill.invoice.due))
+                .count());
         rows.push_back(std::move(row));
     }
     return rows;
@@ -138,8 +132,8 @@ std::vector<PaymentRow> paymentRows(const BillDesk& desk) {
         for (const Allocation& part : parts) {
             const Invoice* invoice = desk.book().jobs.of<Invoice>().find(part.invoice);
             if (part.payment == id && invoice) {
-                pays.push_back(numberText(desk.book(), invoice->number) + ": "
-                    + formatMoney(part.amount));
+                pays.push_back(
+                    numberText(desk.book(), invoice->number) + ": " + formatMoney(part.amount));
             }
         }
         rows.push_back({payment, unallocated(payment, parts), joined(pays)});

@@ -63,8 +63,7 @@ void addPicture(QVBoxLayout& layout, const Attachment& photo, BillDesk& bill, QD
     auto* remove = new QPushButton(QObject::tr("Take it away"));
     remove->setAutoDefault(false);
     QObject::connect(remove, &QPushButton::clicked, &dialog, [&bill, &dialog, id = photo.id] {
-        const Result<Edit> edit
-            = EditBuilder(bill.book(), "Take a photo away").remove(id).take();
+        const Result<Edit> edit = EditBuilder(bill.book(), "Take a photo away").remove(id).take();
         if (bill.perform(edit))
             dialog.accept();
     });
@@ -88,9 +87,8 @@ Result<Attachment> photoFrom(const QString& path) {
     Attachment photo;
     photo.name = name;
     photo.type = "image/jpeg";
-    photo.content.text = smallEnough(image.convertToFormat(QImage::Format_RGB888))
-                             .toBase64()
-                             .toStdString();
+    photo.content.text
+        = smallEnough(image.convertToFormat(QImage::Format_RGB888)).toBase64().toStdString();
     return photo;
 }
 

@@ -170,8 +170,8 @@ QHBoxLayout* BenchTab::labelSheetLine() {
 
 void BenchTab::showLabelSheet() {
     const auto sheets = commonLabelSheets();
-    const auto at = std::ranges::find_if(sheets,
-        [&](const LabelSheet& sheet) { return printsOn(m_cut.book().bench(), sheet); });
+    const auto at = std::ranges::find_if(
+        sheets, [&](const LabelSheet& sheet) { return printsOn(m_cut.book().bench(), sheet); });
     m_sheets->setCurrentIndex(at == sheets.end() ? 0 : static_cast<int>(at - sheets.begin()) + 1);
 }
 

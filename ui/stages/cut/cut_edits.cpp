@@ -18,8 +18,7 @@ Edit tickEdit(const Book& book, IdSource& ids, Id<Plan> plan, const SawSheet& sh
     const std::vector<std::size_t>& pieces, PieceState state) {
     std::vector<CutPiece> rows = ticked(
         sheet, pieces, state, plan, book.sheet(plan).of<CutPiece>(), ids);
-    EditBuilder edit(
-        book, "Mark " + piecesText(pieces.size()) + " " + std::string(word(state)));
+    EditBuilder edit(book, "Mark " + piecesText(pieces.size()) + " " + std::string(word(state)));
     keepRack(edit, ids, plan, rows);
     for (CutPiece& row : rows)
         edit.put(std::move(row));

@@ -125,8 +125,9 @@ QString CutPage::nextStep() const {
     if (open > 0)
         return counted(open, tr("cut the last piece"), tr("cut %1 pieces"));
     const Length keep = m_cut->book().prices.practice().keepOffcut;
-    return dropsOf(m_cut->figures().sheet, keep).empty() ? QString()
-                                                         : tr("put remainders in the rack (Sticks)");
+    return dropsOf(m_cut->figures().sheet, keep).empty()
+        ? QString()
+        : tr("put remainders in the rack (Sticks)");
 }
 
 } // namespace miterbook

@@ -56,9 +56,7 @@ TableModelBase* measureModel(CutDesk& cut, ReadRows rows, QObject* parent) {
     spec.rows = std::move(rows);
     spec.key = keyOfMeasure;
     spec.check = [](const MeasureRow& row) { return checkMeasure(row.measure); };
-    spec.store = [&cut](EditBuilder& edit, const MeasureRow& row) {
-        storeMeasure(edit, cut, row);
-    };
+    spec.store = [&cut](EditBuilder& edit, const MeasureRow& row) { storeMeasure(edit, cut, row); };
     spec.title = [](const MeasureRow& row) { return "the measure of " + row.name; };
     spec.fixedRows = true;
     spec.emptyHint = MeasuresTab::tr(
@@ -78,7 +76,8 @@ QToolButton* button(QAction* action) {
 MeasuresTab::MeasuresTab(CutDesk& cut, QWidget* parent)
     : QWidget(parent)
     , m_cut(cut)
-    , m_model(measureModel(cut, [this] { return m_rows; }, this))
+    , m_model(measureModel(
+          cut, [this] { return m_rows; }, this))
     , m_bring(new QAction(tr("Bring in measures\u2026"), this))
     , m_planSizes(new QAction(tr("Start from the plan's sizes"), this))
     , m_remarks(plainLabel({}))

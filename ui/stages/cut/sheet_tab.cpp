@@ -35,7 +35,8 @@ SheetTab::SheetTab(CutDesk& cut, QWidget* parent)
     cutNow->setShortcut(QKeySequence(Qt::Key_Space));
     QAction* back = action(tr("Not cut"), PieceState::listed);
     QAction* spoiled = action(tr("Spoiled: cut another"), PieceState::spoiled);
-    m_typed->setPlaceholderText(tr("Stop number, stick 7 or mark, then Enter: cut. W4 assembled, W4 hung"));
+    m_typed->setPlaceholderText(
+        tr("Stop number, stick 7 or mark, then Enter: cut. W4 assembled, W4 hung"));
     m_typed->setAccessibleName(tr("Number or mark from the paper"));
     m_typed->setClearButtonEnabled(true);
     connect(m_typed, &QLineEdit::returnPressed, this, &SheetTab::tickTyped);

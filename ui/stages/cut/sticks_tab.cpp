@@ -84,8 +84,8 @@ void SticksTab::tick() {
 }
 
 void SticksTab::putAway() {
-    m_cut.desk().perform(putAwayEdit(
-        m_cut.book(), m_cut.desk().ids(), m_cut.plan(), m_cut.figures().sheet));
+    m_cut.desk().perform(
+        putAwayEdit(m_cut.book(), m_cut.desk().ids(), m_cut.plan(), m_cut.figures().sheet));
 }
 
 } // namespace miterbook

@@ -44,7 +44,8 @@ FigureRow stopRow(const CutDesk& cut, const SheetStop& stop) {
     const Length add = cut.figures().correction.add;
     const Level* level = cut.whole().level(stop.level);
     FigureRow row;
-    row.cells = {countCell(stop.number), {cutText(static_cast<std::size_t>(stop.cut), stop.pieces.size()), std::nullopt},
+    row.cells = {countCell(stop.number),
+        {cutText(static_cast<std::size_t>(stop.cut), stop.pieces.size()), std::nullopt},
         lengthCell(stop.setting + add, style),
         stop.offset > Length() ? lengthCell(stop.offset, style) : emptyCell(),
         countCell(static_cast<std::int64_t>(stop.pieces.size())), wordCell(endsText(stop)),
@@ -134,9 +135,8 @@ std::vector<FigureRow> stopPieceRows(const CutDesk& cut, const SheetStop& stop) 
 }
 
 QStringList stickTitles() {
-    return {QObject::tr("Stick"), QObject::tr("Cut"), QObject::tr("Profile"),
-        QObject::tr("Length"), QObject::tr("From"), QObject::tr("Left"), QObject::tr("Remainder"),
-        QObject::tr("Pieces")};
+    return {QObject::tr("Stick"), QObject::tr("Cut"), QObject::tr("Profile"), QObject::tr("Length"),
+        QObject::tr("From"), QObject::tr("Left"), QObject::tr("Remainder"), QObject::tr("Pieces")};
 }
 
 std::vector<FigureRow> stickRows(const CutDesk& cut) {

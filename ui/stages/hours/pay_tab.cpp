@@ -55,7 +55,8 @@ PayTab::PayTab(WeekDesk& week, QWidget* parent)
     split->addWidget(new PaySettings(week.desk()));
     split->setStretchFactor(0, 3);
     split->setStretchFactor(1, 2);
-    split->setSizes({fontMetrics().averageCharWidth() * 120, fontMetrics().averageCharWidth() * 60});
+    split->setSizes(
+        {fontMetrics().averageCharWidth() * 120, fontMetrics().averageCharWidth() * 60});
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(split);
     connect(&week, &WeekDesk::changed, this, &PayTab::refresh);

@@ -61,9 +61,8 @@ FigureRow workRow(const WorkProgress& work, Money crewRate) {
     FigureRow row;
     const Hours more = work.forecast - work.bid;
     row.cells = {wordCell(word(work.work)), hoursCell(work.bid), hoursCell(work.used),
-        doneCell(work),
-        quantityCell(work.unitsDone), quantityCell(work.unitsBid), hoursCell(work.forecast),
-        signedHours(more),
+        doneCell(work), quantityCell(work.unitsDone), quantityCell(work.unitsBid),
+        hoursCell(work.forecast), signedHours(more),
         moneyCell(Money::cents(-roundedQuotient(Wide(more.minutes()) * crewRate.cents(), 60)))};
     row.from = howKnown(work) + u' ' + forecastFrom(work);
     return row;

@@ -11,8 +11,8 @@ namespace miterbook {
 std::vector<FigureRow> whatIfRows(
     const std::vector<StickPlan>& now, const std::vector<StickPlan>& then, const PriceBook& prices);
 
-/// "The sticks would come to 812.40 instead of 830.10: 17.70 less." Where fewer lengths to choose from
-/// cost less, it says why: the pieces are others then.
+/// "The sticks would come to 812.40 instead of 830.10: 17.70 less." Where fewer lengths to choose
+/// from cost less, it says why: the pieces are others then.
 QString whatIfSentence(const WhatIf& whatIf, const std::vector<StickPlan>& now,
     const std::vector<StickPlan>& then, const PriceBook& prices);
 

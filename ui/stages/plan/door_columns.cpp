@@ -20,14 +20,15 @@ bool hasLegsToSubfloor(const Opening& opening) {
 constexpr Column<Opening> kindColumn{.title = QT_TRANSLATE_NOOP("Column", "Kind"),
     .kind = CellKind::choice,
     .read = [](const Opening& opening, const Book&) { return text(word(opening.kind)); },
-    .edit = [](Opening& opening, const QString& typed, const Book&) {
-        return putInto<&Opening::kind>(opening, chosenWord<OpeningKind>(typed));
-    },
-    .choices = [](const Opening&, const Book&) {
-        QStringList words = wordsOf<OpeningKind>();
-        words.removeAll(text(word(OpeningKind::window)));
-        return words;
-    }};
+    .edit
+    = [](Opening& opening, const QString& typed,
+          const Book&) { return putInto<&Opening::kind>(opening, chosenWord<OpeningKind>(typed)); },
+    .choices =
+        [](const Opening&, const Book&) {
+            QStringList words = wordsOf<OpeningKind>();
+            words.removeAll(text(word(OpeningKind::window)));
+            return words;
+        }};
 
 constexpr Column<Opening> doorList[] = {
     differenceColumn<Opening>(),

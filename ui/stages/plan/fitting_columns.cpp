@@ -31,7 +31,8 @@ constexpr Column<Closet> closets[] = {
     profileColumn<&Closet::shelf, NoProfile::unsaid, ProfileUse::shelf, ProfileUse::board>(
         QT_TRANSLATE_NOOP("Column", "Shelf stock")),
     profileColumn<&Closet::rod, NoProfile::unsaid, ProfileUse::rod>(
-        QT_TRANSLATE_NOOP("Column", "Rod")).when(hasRod),
+        QT_TRANSLATE_NOOP("Column", "Rod"))
+        .when(hasRod),
     profileColumn<&Closet::cleat, NoProfile::unsaid, ProfileUse::cleat, ProfileUse::board>(
         QT_TRANSLATE_NOOP("Column", "Cleat")),
     levelColumn<&Closet::level>(QT_TRANSLATE_NOOP("Column", "Level")),
@@ -51,10 +52,10 @@ constexpr Column<Stair> stairs[] = {
     wordColumn<&Stair::rail>(QT_TRANSLATE_NOOP("Column", "Rail")),
     lengthColumn<&Stair::railLength>(QT_TRANSLATE_NOOP("Column", "Rail length")).when(hasRail),
     profileColumn<&Stair::handrail, NoProfile::unsaid, ProfileUse::handrail>(
-        QT_TRANSLATE_NOOP("Column", "Handrail")).when(hasRail),
+        QT_TRANSLATE_NOOP("Column", "Handrail"))
+        .when(hasRail),
     wholeColumn<&Stair::newels, 0, 100, Zero::hidden>(QT_TRANSLATE_NOOP("Column", "Newels")),
-    wholeColumn<&Stair::balusters, 0, 1000, Zero::hidden>(
-        QT_TRANSLATE_NOOP("Column", "Balusters")),
+    wholeColumn<&Stair::balusters, 0, 1000, Zero::hidden>(QT_TRANSLATE_NOOP("Column", "Balusters")),
     lengthColumn<&Stair::balusterRun>(QT_TRANSLATE_NOOP("Column", "Run between newels")),
     lengthColumn<&Stair::balusterWidth>(QT_TRANSLATE_NOOP("Column", "Baluster width")),
     levelColumn<&Stair::level>(QT_TRANSLATE_NOOP("Column", "Level")),
@@ -69,8 +70,7 @@ constexpr Column<WallTreatment> treatments[] = {
     wordColumn<&WallTreatment::kind>(QT_TRANSLATE_NOOP("Column", "Kind")),
     lengthColumn<&WallTreatment::width>(QT_TRANSLATE_NOOP("Column", "Width")),
     lengthColumn<&WallTreatment::height>(QT_TRANSLATE_NOOP("Column", "Height")),
-    profileColumn<&WallTreatment::board, NoProfile::unsaid>(
-        QT_TRANSLATE_NOOP("Column", "Board")),
+    profileColumn<&WallTreatment::board, NoProfile::unsaid>(QT_TRANSLATE_NOOP("Column", "Board")),
     lengthColumn<&WallTreatment::spacing>(QT_TRANSLATE_NOOP("Column", "Face or spacing")),
     profileColumn<&WallTreatment::cap, NoProfile::unsaid>(QT_TRANSLATE_NOOP("Column", "Cap")),
     levelColumn<&WallTreatment::level>(QT_TRANSLATE_NOOP("Column", "Level")),

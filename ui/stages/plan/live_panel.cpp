@@ -95,9 +95,10 @@ void LivePanel::showFeet() {
     }
     std::vector<FigureRow> rows;
     for (const auto& [profile, sum] : sums)
-        rows.push_back({{wordCell(m_desk.book().prices.profileName(profile)),
-                            feetCell(sum.running), countCell(sum.pieces)},
-            tr("The long points of all pieces of this profile. The Takeoff stage names each piece."),
+        rows.push_back({{wordCell(m_desk.book().prices.profileName(profile)), feetCell(sum.running),
+                            countCell(sum.pieces)},
+            tr("The long points of all pieces of this profile. The Takeoff stage names each "
+               "piece."),
             false});
     m_feet->setRows(std::move(rows));
 }
@@ -112,7 +113,8 @@ void LivePanel::showRemarks() {
     std::ranges::stable_sort(m_remarks, [](const Remark& a, const Remark& b) {
         return a.weight == Remark::Weight::problem && b.weight != Remark::Weight::problem;
     });
-    m_problems = static_cast<int>(std::ranges::count(m_remarks, Remark::Weight::problem, &Remark::weight));
+    m_problems = static_cast<int>(
+        std::ranges::count(m_remarks, Remark::Weight::problem, &Remark::weight));
     const int current = m_list->currentRow();
     m_list->clear();
     for (const Remark& remark : m_remarks) {
@@ -134,7 +136,7 @@ void LivePanel::showRemarks() {
     m_count->setText(m_remarks.empty()
             ? tr("Nothing seems wrong or forgotten.")
             : counted(remarks(), tr("One to look at; Enter leads to the row."),
-                  tr("%1 to look at; Enter leads to the row.")));
+                tr("%1 to look at; Enter leads to the row.")));
 }
 
 const Table<Dismissal>& LivePanel::dismissals() const {
@@ -157,9 +159,9 @@ void LivePanel::askReason() {
     if (static_cast<std::size_t>(row) >= m_remarks.size())
         return bringBack();
     bool chosen = false;
-    const QString reason = QInputDialog::getItem(this, tr("Put away"),
-        tr("Why is it in order?"),
-        {tr("by others"), tr("not in this plan"), tr("the builder wants it so"), tr("counted elsewhere")},
+    const QString reason = QInputDialog::getItem(this, tr("Put away"), tr("Why is it in order?"),
+        {tr("by others"), tr("not in this plan"), tr("the builder wants it so"),
+            tr("counted elsewhere")},
         0, true, &chosen);
     if (chosen)
         putAway(reason);

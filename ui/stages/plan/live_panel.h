@@ -16,8 +16,8 @@ class Desk;
 class FigureDesk;
 class FigureView;
 
-/// What the plan comes to while it is typed: price, hours, running feet by profile, and what is wrong
-/// or seems forgotten.
+/// What the plan comes to while it is typed: price, hours, running feet by profile, and what is
+/// wrong or seems forgotten.
 class LivePanel final : public QWidget {
     Q_OBJECT
 public:
@@ -51,8 +51,8 @@ private:
     QListWidget* m_list;
     QPushButton* m_away;
     QCheckBox* m_showAway;
-    std::vector<Remark> m_remarks;       ///< as listed
-    std::vector<Dismissal> m_putAway;    ///< listed behind them when asked for
+    std::vector<Remark> m_remarks;    ///< as listed
+    std::vector<Dismissal> m_putAway; ///< listed behind them when asked for
     int m_problems = 0;
 };
 

@@ -15,12 +15,13 @@ template <Overlaid Row>
 constexpr Column<Row> differenceColumn() {
     return {.title = QT_TRANSLATE_NOOP("Column", "Here"),
         .read = [](const Row& row, const Book&) { return wordOf(markOfRow(row)); },
-        .whereFrom = [](const Row& row, const Book&) {
-            return markOfRow(row) == RowMark::plain
-                ? QString()
-                : QCoreApplication::translate(
-                    "Column", "What this elevation or option does to the base plan.");
-        }};
+        .whereFrom =
+            [](const Row& row, const Book&) {
+                return markOfRow(row) == RowMark::plain
+                    ? QString()
+                    : QCoreApplication::translate(
+                        "Column", "What this elevation or option does to the base plan.");
+            }};
 }
 
 /// A room by name; the row's level follows it.
@@ -29,9 +30,10 @@ constexpr Column<RowOf<M>> roomColumn(const char* title) {
     using Row = RowOf<M>;
     return {.title = title,
         .kind = CellKind::choice,
-        .read = [](const Row& row, const Book& book) {
-            return row.*M ? RoomNames(book, row.plan, row.variant).nameOf(row.*M) : QString();
-        },
+        .read =
+            [](const Row& row, const Book& book) {
+                return row.*M ? RoomNames(book, row.plan, row.variant).nameOf(row.*M) : QString();
+            },
         .edit = [](Row& row, const QString& typed, const Book& book) -> Result<void> {
             const auto room = RoomNames(book, row.plan, row.variant).find(typed);
             if (!room)
@@ -42,9 +44,9 @@ constexpr Column<RowOf<M>> roomColumn(const char* title) {
                 row.level = found->level;
             return {};
         },
-        .choices = [](const Row& row, const Book& book) {
-            return RoomNames(book, row.plan, row.variant).names();
-        }};
+        .choices
+        = [](const Row& row,
+              const Book& book) { return RoomNames(book, row.plan, row.variant).names(); }};
 }
 
 template <auto M>
@@ -52,15 +54,16 @@ constexpr Column<RowOf<M>> levelColumn(const char* title) {
     using Row = RowOf<M>;
     return {.title = title,
         .kind = CellKind::choice,
-        .read = [](const Row& row, const Book& book) {
-            return LevelNames(book, row.plan, row.variant).nameOf(row.*M);
-        },
-        .edit = [](Row& row, const QString& typed, const Book& book) {
-            return putInto<M>(row, LevelNames(book, row.plan, row.variant).find(typed));
-        },
-        .choices = [](const Row& row, const Book& book) {
-            return LevelNames(book, row.plan, row.variant).names();
-        }};
+        .read
+        = [](const Row& row,
+              const Book& book) { return LevelNames(book, row.plan, row.variant).nameOf(row.*M); },
+        .edit =
+            [](Row& row, const QString& typed, const Book& book) {
+                return putInto<M>(row, LevelNames(book, row.plan, row.variant).find(typed));
+            },
+        .choices
+        = [](const Row& row,
+              const Book& book) { return LevelNames(book, row.plan, row.variant).names(); }};
 }
 
 } // namespace miterbook

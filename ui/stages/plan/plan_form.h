@@ -11,7 +11,8 @@ class Desk;
 template <class Row>
 class TableModel;
 
-/// The plan's own name, floor area and the profiles its openings and rooms use unless they name one.
+/// The plan's own name, floor area and the profiles its openings and rooms use unless they name
+/// one.
 class PlanForm final : public QScrollArea {
     Q_OBJECT
 public:

@@ -101,8 +101,7 @@ void PlanPage::showStates() {
 void PlanPage::takeTarget(const EditTarget& target) {
     m_tables->setTarget(target);
     m_drawing->setTarget(target);
-    const Variant* variant
-        = m_desk.book().sheet(target.plan).of<Variant>().find(target.variant);
+    const Variant* variant = m_desk.book().sheet(target.plan).of<Variant>().find(target.variant);
     if (!variant || m_figures.job().plan != target.plan)
         return;
     JobRef job = m_figures.job();

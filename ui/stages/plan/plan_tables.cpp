@@ -17,7 +17,16 @@ namespace miterbook {
 
 namespace {
 
-enum TabIndex { levelsTab, roomsTab, windowsTab, doorsTab, closetsTab, stairsTab, wallsTab, otherTab };
+enum TabIndex {
+    levelsTab,
+    roomsTab,
+    windowsTab,
+    doorsTab,
+    closetsTab,
+    stairsTab,
+    wallsTab,
+    otherTab
+};
 
 constexpr int differenceAt = 0; // the column that says what a variant does
 
@@ -90,21 +99,21 @@ void PlanTables::add(TableSpec<Row> spec) {
             source.row = Id<Row>(model->keyOfRow(row));
         Q_EMIT rowChosen(source);
     });
-    m_tabs.push_back({panel, model, [model](EditBuilder& edit, int row) {
-        restoreRow(edit, *model->rowAt(row));
-    }});
+    m_tabs.push_back({panel, model,
+        [model](EditBuilder& edit, int row) { restoreRow(edit, *model->rowAt(row)); }});
 }
 
 void PlanTables::addPlaces() {
     auto levels = spec<Level>(tr("Levels"), levelColumns());
     levels.check = [](const Level& level) { return checkLevel(level, Missing::allowed); };
-    levels.emptyHint = tr("Type the levels first: their ceiling heights set the casing legs' room.");
+    levels.emptyHint = tr(
+        "Type the levels first: their ceiling heights set the casing legs' room.");
     add(std::move(levels));
 
     auto rooms = spec<Room>(tr("Rooms"), roomColumns());
     rooms.check = [](const Room& room) { return checkRoom(room, Missing::allowed); };
-    rooms.emptyHint = tr(
-        "Type the rooms: a name, and the walls in order round the room, 12' x 14'6 for a rectangle.");
+    rooms.emptyHint = tr("Type the rooms: a name, and the walls in order round the room, 12' x "
+                         "14'6 for a rectangle.");
     setBegin<Room>(rooms, [this](Room& room, int n) { room.mark = newRoomMark(sheet(), n); });
     rooms.copied = [this](Room& room, int n) {
         room.replaces = {};
@@ -133,8 +142,9 @@ void PlanTables::addOpenings() {
         };
     };
     auto windows = spec<Opening>(tr("Windows"), windowColumns());
-    windows.emptyHint = tr("Type the windows: width and height of the jamb inside, or a size such as "
-                           "3050 in the width. Or bring in the window schedule (Page menu).");
+    windows.emptyHint = tr(
+        "Type the windows: width and height of the jamb inside, or a size such as "
+        "3050 in the width. Or bring in the window schedule (Page menu).");
     complete(windows, true);
     add(std::move(windows));
 

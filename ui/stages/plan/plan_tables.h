@@ -24,8 +24,8 @@ public:
     /// Shows another plan, or where changes go to within it.
     void setTarget(const EditTarget& target);
     const EditTarget& target() const { return m_target; }
-    /// Says at the head of windows and doors how far each is, by its row's id; empty: nobody has cut
-    /// for this plan, and nothing is said.
+    /// Says at the head of windows and doors how far each is, by its row's id; empty: nobody has
+    /// cut for this plan, and nothing is said.
     void setStates(OpeningStates states);
     /// Makes the row current that a number or remark comes from. False when it has none here.
     bool showSource(const Source& source);

@@ -19,18 +19,7 @@ namespace {
 
 /// Whether a change is of a plan, or of a house's ties to one.
 bool isOfPlan(const Change& change, Id<Plan> plan) {
-    return std::visit(
-        [&]<class Row>(const Row& row) {
-            if constexpr (std::is_same_v<Row, PlanTie>)
-                return true;
-            else if constexpr (std::is_same_v<Row, Plan>)
-                return row.id == plan;
-            else if constexpr (requires { row.plan == plan; })
-                return row.plan == plan;
-            else
-                return false;
-        },
-        change.row());
+    return change.row().is<PlanTie>() || planOf(change.row()) == plan;
 }
 
 } // namespace
@@ -74,8 +63,7 @@ void RevisionBar::follow(const std::vector<Change>& changes) {
 
 void RevisionBar::settle(
     const std::vector<PlanRevision>& taken, const std::vector<PlanRevision>& kept) {
-    m_desk.perform(
-        revisionEdit(m_desk.book(), m_desk.ids(), m_figures.job().house, taken, kept));
+    m_desk.perform(revisionEdit(m_desk.book(), m_desk.ids(), m_figures.job().house, taken, kept));
 }
 
 void RevisionBar::ask() {

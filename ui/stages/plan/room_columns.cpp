@@ -25,11 +25,12 @@ template <auto choice, auto profile, ProfileUse... uses>
 constexpr Column<Room> runColumn(const char* title) {
     return {.title = title,
         .kind = CellKind::choice,
-        .read = [](const Room& room, const Book& book) {
-            if (room.*choice == RunChoice::own)
-                return text(book.prices.profileName(room.*profile));
-            return room.*choice == RunChoice::none ? noRun() : NoProfile::asPlan();
-        },
+        .read =
+            [](const Room& room, const Book& book) {
+                if (room.*choice == RunChoice::own)
+                    return text(book.prices.profileName(room.*profile));
+                return room.*choice == RunChoice::none ? noRun() : NoProfile::asPlan();
+            },
         .edit = [](Room& room, const QString& typed, const Book& book) -> Result<void> {
             const QString word = typed.trimmed();
             if (word.compare(noRun(), Qt::CaseInsensitive) == 0) {
@@ -44,11 +45,12 @@ constexpr Column<Room> runColumn(const char* title) {
             room.*choice = *found ? RunChoice::own : RunChoice::plan;
             return {};
         },
-        .choices = [](const Room&, const Book& book) {
-            QStringList names = profileNames(book, {uses...}, NoProfile::asPlan());
-            names.insert(1, noRun());
-            return names;
-        }};
+        .choices =
+            [](const Room&, const Book& book) {
+                QStringList names = profileNames(book, {uses...}, NoProfile::asPlan());
+                names.insert(1, noRun());
+                return names;
+            }};
 }
 
 /// Walls are typed with feet and inches whatever the shop's unit for pieces: rooms are.
@@ -59,9 +61,8 @@ LengthStyle wallStyle(const Book& book) {
 }
 
 constexpr Column<Room> wallsColumn{.title = QT_TRANSLATE_NOOP("Column", "Walls"),
-    .read = [](const Room& room, const Book& book) {
-        return text(formatWalls(room.walls, wallStyle(book)));
-    },
+    .read = [](const Room& room,
+                const Book& book) { return text(formatWalls(room.walls, wallStyle(book))); },
     .edit = [](Room& room, const QString& typed, const Book& book) -> Result<void> {
         auto walls = parseWalls(utf8(typed), book.prices.shop().unit);
         return walls ? setWalls(room, std::move(walls).value()) : Result<void>(walls.error());
@@ -70,12 +71,13 @@ constexpr Column<Room> wallsColumn{.title = QT_TRANSLATE_NOOP("Column", "Walls")
 constexpr Column<Room> perimeterColumn{.title = QT_TRANSLATE_NOOP("Column", "Perimeter, ft"),
     .kind = CellKind::number,
     .number = [](const Room& room) { return perimeter(room.walls).nm(); },
-    .write = [](std::int64_t nm, const Book&) {
-        return nm == 0 ? QString() : text(formatFeet(Length::nanometres(nm)));
-    },
-    .whereFrom = [](const Room&, const Book&) {
-        return QCoreApplication::translate("Column", "The sum of the room's walls.");
-    },
+    .write
+    = [](std::int64_t nm,
+          const Book&) { return nm == 0 ? QString() : text(formatFeet(Length::nanometres(nm))); },
+    .whereFrom =
+        [](const Room&, const Book&) {
+            return QCoreApplication::translate("Column", "The sum of the room's walls.");
+        },
     .summed = true};
 
 constexpr Column<Room> rooms[] = {

@@ -8,8 +8,8 @@
 
 namespace miterbook {
 
-/// Rooms and levels as they are chosen in cells: by name, with the mark where names repeat. `variant`
-/// adds what an elevation or option adds to the base plan.
+/// Rooms and levels as they are chosen in cells: by name, with the mark where names repeat.
+/// `variant` adds what an elevation or option adds to the base plan.
 class RoomNames {
 public:
     RoomNames(const Book& book, Id<Plan> plan, Id<Variant> variant);

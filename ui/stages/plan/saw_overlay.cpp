@@ -82,14 +82,14 @@ void SawOverlay::show() {
         painter.setPen(QPen(accentColour(m_drawing.palette()), 3));
         painter.setBrush(Qt::NoBrush);
         for (const Mark& mark : m_marks)
-            paintSawMark(painter, mark, frame.toScreen(mark.at),
-                m_drawing.palette().color(QPalette::Base));
+            paintSawMark(
+                painter, mark, frame.toScreen(mark.at), m_drawing.palette().color(QPalette::Base));
     });
 }
 
 void SawOverlay::put(PlanPoint point) {
-    const auto edit = sawSpotEdit(m_desk.book(), m_desk.ids(), m_figures.job().plan,
-        m_drawing.level(), {point.x, point.y});
+    const auto edit = sawSpotEdit(
+        m_desk.book(), m_desk.ids(), m_figures.job().plan, m_drawing.level(), {point.x, point.y});
     if (edit)
         m_desk.perform(*edit);
     else

@@ -135,9 +135,8 @@ void ScheduleDialog::fillColumns() {
         choice->setCurrentIndex(std::max(0, at));
         const QString title = text(header.title);
         choice->setAccessibleName(tr("Column \"%1\" means").arg(title));
-        connect(choice, &QComboBox::activated, this, [this, title, choice] {
-            takeChoice(title, choice->currentData().toInt());
-        });
+        connect(choice, &QComboBox::activated, this,
+            [this, title, choice] { takeChoice(title, choice->currentData().toInt()); });
         m_mapping->addRow(plainLabel(title), choice);
     }
 }
@@ -157,8 +156,8 @@ void ScheduleDialog::takeChoice(const QString& header, int field) {
 void ScheduleDialog::addLevels() {
     if (!m_reading)
         return;
-    const Edit edit
-        = levelsEdit(m_desk.book(), m_desk.ids(), m_target.plan, m_reading->missingLevels);
+    const Edit edit = levelsEdit(
+        m_desk.book(), m_desk.ids(), m_target.plan, m_reading->missingLevels);
     if (m_desk.perform(edit)) {
         fillLevels();
         read();

@@ -18,14 +18,15 @@ namespace miterbook {
 class Desk;
 class ScheduleView;
 
-/// Brings in a window, door or room schedule: which column means what, what is good, what is not and
-/// why; then all good rows, or none.
+/// Brings in a window, door or room schedule: which column means what, what is good, what is not
+/// and why; then all good rows, or none.
 class ScheduleDialog final : public QDialog {
     Q_OBJECT
 public:
     ScheduleDialog(Desk& desk, ScheduleKind kind, Id<Plan> plan, QWidget* parent = nullptr);
 
-    /// Reads a file; the dialog asks for one itself when it is shown without. False: it has been said.
+    /// Reads a file; the dialog asks for one itself when it is shown without. False: it has been
+    /// said.
     bool readFile(const QString& path);
     const std::optional<ScheduleReading>& reading() const { return m_reading; }
 

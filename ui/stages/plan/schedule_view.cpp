@@ -14,8 +14,9 @@ namespace {
 FigureRow openingRow(const ScheduleRow& row, const Opening& opening, LengthStyle style) {
     const std::string size = formatLengthWithUnit(opening.width, style) + " x "
         + formatLengthWithUnit(opening.height, style);
-    return {{countCell(row.line), wordCell(opening.mark), wordCell(size), countCell(opening.count),
-                wordCell(std::string(word(opening.kind)) + ", " + std::string(word(opening.style)))},
+    return {
+        {countCell(row.line), wordCell(opening.mark), wordCell(size), countCell(opening.count),
+            wordCell(std::string(word(opening.kind)) + ", " + std::string(word(opening.style)))},
         {}, false};
 }
 
@@ -35,8 +36,8 @@ ScheduleView::ScheduleView(QWidget* parent)
     : QTabWidget(parent)
     , m_good(new FigureView(tr("Good rows of a schedule"),
           {tr("Line"), tr("Mark"), tr("Size"), tr("Count"), tr("What")}))
-    , m_rejected(new FigureView(tr("Rejected rows of a schedule"),
-          {tr("Line"), tr("Column"), tr("Text"), tr("Reason")}))
+    , m_rejected(new FigureView(
+          tr("Rejected rows of a schedule"), {tr("Line"), tr("Column"), tr("Text"), tr("Reason")}))
     , m_remarks(new FigureView(tr("Remarks on a schedule"), {tr("Line"), tr("Remark")})) {
     addTab(m_good, tr("Good"));
     addTab(m_rejected, tr("Rejected"));

@@ -9,8 +9,8 @@ namespace miterbook {
 
 class FigureView;
 
-/// A schedule as it was read: its good rows, what was rejected with line, column and reason, and what
-/// else is to be known.
+/// A schedule as it was read: its good rows, what was rejected with line, column and reason, and
+/// what else is to be known.
 class ScheduleView final : public QTabWidget {
     Q_OBJECT
 public:

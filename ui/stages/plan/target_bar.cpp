@@ -40,8 +40,8 @@ void TargetBar::fill() {
     m_choice->clear();
     m_choice->addItem(tr("the base plan"), qlonglong(0));
     for (const auto& [id, variant] : variants)
-        m_choice->addItem(text(word(variant.kind)) + QChar(u' ') + text(variant.name),
-            qlonglong(id.value()));
+        m_choice->addItem(
+            text(word(variant.kind)) + QChar(u' ') + text(variant.name), qlonglong(id.value()));
     const int at = m_choice->findData(qlonglong(m_target.variant.value()));
     m_choice->setCurrentIndex(std::max(0, at));
     setVisible(!variants.empty());

@@ -47,8 +47,9 @@ QString optionText(
         if (column == 0)
             said += QStringLiteral(": ") + signedMoney(option.changes[0], sign);
         else if (option.changes[column] != option.changes[0])
-            said += QObject::tr("; with elevation %1 %2").arg(text(prices.columns[column].name),
-                signedMoney(option.changes[column], sign));
+            said += QObject::tr("; with elevation %1 %2")
+                        .arg(text(prices.columns[column].name),
+                            signedMoney(option.changes[column], sign));
     }
     return said;
 }

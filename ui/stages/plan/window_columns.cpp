@@ -29,12 +29,14 @@ bool hasMulls(const Opening& opening) {
 }
 
 constexpr Column<Opening> sidesColumn{.title = QT_TRANSLATE_NOOP("Column", "Sides of a polygon"),
-    .read = [](const Opening& opening, const Book& book) {
-        return text(formatSides(opening.sides, book.prices.shop().lengths()));
-    },
-    .edit = [](Opening& opening, const QString& typed, const Book& book) {
-        return putInto<&Opening::sides>(opening, parseSides(utf8(typed), unitOf(book)));
-    },
+    .read =
+        [](const Opening& opening, const Book& book) {
+            return text(formatSides(opening.sides, book.prices.shop().lengths()));
+        },
+    .edit =
+        [](Opening& opening, const QString& typed, const Book& book) {
+            return putInto<&Opening::sides>(opening, parseSides(utf8(typed), unitOf(book)));
+        },
     .applies = isPolygon};
 
 constexpr Column<Opening> windowList[] = {
@@ -48,7 +50,8 @@ constexpr Column<Opening> windowList[] = {
     profileColumn<&Opening::casing, NoProfile::asPlan, ProfileUse::casing, ProfileUse::board>(
         QT_TRANSLATE_NOOP("Column", "Casing")),
     profileColumn<&Opening::stool, NoProfile::asPlan, ProfileUse::stool, ProfileUse::board>(
-        QT_TRANSLATE_NOOP("Column", "Stool")).when(hasStool),
+        QT_TRANSLATE_NOOP("Column", "Stool"))
+        .when(hasStool),
     wholeColumn<&Opening::mulls, 0, 20, Zero::hidden>(QT_TRANSLATE_NOOP("Column", "Mulls")),
     lengthColumn<&Opening::wallThickness>(QT_TRANSLATE_NOOP("Column", "Wall thickness")),
     lengthColumn<&Opening::frameDepth>(QT_TRANSLATE_NOOP("Column", "Jamb depth")),
@@ -57,7 +60,8 @@ constexpr Column<Opening> windowList[] = {
     lengthColumn<&Opening::rise>(QT_TRANSLATE_NOOP("Column", "Arch rise")).when(isArch),
     sidesColumn,
     profileColumn<&Opening::mullCasing, NoProfile::asPlan, ProfileUse::casing, ProfileUse::board>(
-        QT_TRANSLATE_NOOP("Column", "Mull casing")).when(hasMulls),
+        QT_TRANSLATE_NOOP("Column", "Mull casing"))
+        .when(hasMulls),
     wholeColumn<&Opening::sidesCased, 0, 2>(QT_TRANSLATE_NOOP("Column", "Sides cased")),
     wholeColumn<&Opening::wall, 0, 1000, Zero::hidden>(QT_TRANSLATE_NOOP("Column", "In wall")),
     levelColumn<&Opening::level>(QT_TRANSLATE_NOOP("Column", "Level")),

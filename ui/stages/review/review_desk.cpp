@@ -4,20 +4,7 @@
 #include "desk/desk.h"
 #include "desk/figure_desk.h"
 
-#include <algorithm>
-
 namespace miterbook {
-
-namespace {
-
-/// Whether a change says something else about finished houses than before, or only about rates.
-template <class... Rows>
-bool touches(const Changes& changes) {
-    return std::ranges::any_of(changes,
-        [](const Change& change) { return (std::holds_alternative<Rows>(change.row()) || ...); });
-}
-
-} // namespace
 
 ReviewDesk::ReviewDesk(Desk& desk, FigureDesk& figures, QObject* parent)
     : QObject(parent)

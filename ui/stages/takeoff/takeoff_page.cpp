@@ -24,8 +24,7 @@ TakeoffPage::TakeoffPage(Desk& desk, FigureDesk& figures, QWidget* parent)
     m_pieces = addTable(tr("Pieces"),
         {tr("Level"), tr("From"), tr("Piece"), tr("Profile"), tr("Short point"), tr("Long point"),
             tr("Left end"), tr("Right end"), tr("Count")});
-    m_remarks
-        = addTable(tr("To look at"), {tr("Kind"), tr("Level"), tr("Where"), tr("What")});
+    m_remarks = addTable(tr("To look at"), {tr("Kind"), tr("Level"), tr("Where"), tr("What")});
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(m_tabs);
     auto* seen = new SeenRefresh(this, [this] { refresh(); });
@@ -44,8 +43,8 @@ void TakeoffPage::refresh() {
     m_totals->setRows(totalRows(figures, prices));
     m_places->setRows(placeRows(figures, prices));
     m_pieces->setRows(pieceRows(figures, prices));
-    m_remarks->setRows(remarkRows(
-        figures, prices, m_desk.book().sheet(m_figures.job().plan).of<Dismissal>()));
+    m_remarks->setRows(
+        remarkRows(figures, prices, m_desk.book().sheet(m_figures.job().plan).of<Dismissal>()));
     const int count = m_remarks->model()->rowCount();
     m_tabs->setTabText(m_tabs->indexOf(m_remarks),
         count == 0 ? tr("To look at") : tr("To look at (%1)").arg(count));

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "stages/takeoff/takeoff_rows.h"
 
+#include "figures/figure_cells.h"
 #include "takeoff/forgotten.h"
 #include "takeoff/totals.h"
-#include "figures/figure_cells.h"
 
 namespace miterbook {
 
@@ -55,7 +55,9 @@ FigureRow profileRow(const ProfileTotal& total, const PriceBook& prices) {
     return {{wordCell(word(total.work)), wordCell(prices.profileName(total.profile)),
                 feetCell(total.running), wordCell("LF"), countCell(total.pieces)},
         sharesText(total.shares,
-            [](const auto& share) { return text(formatFeet(share.running)) + QStringLiteral(" LF"); }),
+            [](const auto& share) {
+                return text(formatFeet(share.running)) + QStringLiteral(" LF");
+            }),
         false};
 }
 
@@ -119,8 +121,8 @@ std::vector<FigureRow> totalRows(const JobFigures& figures, const PriceBook& pri
     return rowsOf(totals(figures.takeoff), prices);
 }
 
-std::vector<FigureRow> remarkRows(const JobFigures& figures, const PriceBook& prices,
-    const Table<Dismissal>& dismissals) {
+std::vector<FigureRow> remarkRows(
+    const JobFigures& figures, const PriceBook& prices, const Table<Dismissal>& dismissals) {
     std::vector<FigureRow> rows;
     for (const Remark& remark : standing(figures.takeoff.remarks, dismissals)) {
         const bool problem = remark.weight == Remark::Weight::problem;

@@ -30,7 +30,8 @@ QWidget* TakeoffStage::page() {
     return m_page;
 }
 
-void TakeoffStage::showJob(const JobRef&) {}
+void TakeoffStage::showJob(const JobRef&) {
+}
 
 QList<QAction*> TakeoffStage::actions() const {
     return m_paper->actions();

@@ -74,8 +74,7 @@ std::optional<DrawnLevel::Hit> DrawnLevel::wallAt(PlanPoint point, Length reach)
     return found;
 }
 
-const Room* DrawnLevel::behind(
-    const Room& room, const WallPlace& place, Length* thickness) const {
+const Room* DrawnLevel::behind(const Room& room, const WallPlace& place, Length* thickness) const {
     const Room* found = nullptr;
     Length least;
     for (const Room& other : m_rooms) {

@@ -81,14 +81,15 @@ private:
 
 } // namespace
 
-Result<Edit> itemsMoved(const DrawnLevel& level, IdSource& ids,
-    const std::vector<DrawnItem>& items, PlanPoint by) {
+Result<Edit> itemsMoved(
+    const DrawnLevel& level, IdSource& ids, const std::vector<DrawnItem>& items, PlanPoint by) {
     EditBuilder edit(level.book(), "Move " + howMany(items.size()));
     for (Room room : level.rooms()) {
         if (room.removed || !isAmong(items, DrawnItem::Kind::room, rowKey(room)))
             continue;
         room.outline = moved(room.outline, by);
-        if (auto fine = checkOutline(room.outline, room.name.empty() ? room.mark : room.name); !fine)
+        if (auto fine = checkOutline(room.outline, room.name.empty() ? room.mark : room.name);
+            !fine)
             return fine.error();
         storeRow(edit, ids, level.target(), std::move(room));
     }
@@ -101,8 +102,8 @@ Result<Edit> itemsMoved(const DrawnLevel& level, IdSource& ids,
     return edit.take();
 }
 
-Result<Edit> itemsCopied(const DrawnLevel& level, IdSource& ids,
-    const std::vector<DrawnItem>& items, PlanPoint by) {
+Result<Edit> itemsCopied(
+    const DrawnLevel& level, IdSource& ids, const std::vector<DrawnItem>& items, PlanPoint by) {
     ItemCopy copy(level, ids, "Copy " + howMany(items.size()));
     for (const Room& room : level.rooms()) {
         if (!room.removed && isAmong(items, DrawnItem::Kind::room, rowKey(room)))

@@ -14,7 +14,8 @@ constexpr double labelCell = 64; // pixels
 
 template <class Fn>
 void LabelPlaces::forEachCell(const QRectF& rect, Fn&& fn) {
-    const auto at = [](double value) { return static_cast<long long>(std::floor(value / labelCell)); };
+    const auto at
+        = [](double value) { return static_cast<long long>(std::floor(value / labelCell)); };
     for (long long x = at(rect.left()); x <= at(rect.right()); ++x) {
         for (long long y = at(rect.top()); y <= at(rect.bottom()); ++y)
             fn(x * 1'000'003LL + y);

@@ -50,8 +50,8 @@ void becomes(Opening& opening, OpeningKind kind) {
 }
 
 template <class Fn>
-Result<Edit> changed(const DrawnLevel& level, IdSource& ids, std::int64_t key,
-    const std::string& what, Fn&& fn) {
+Result<Edit> changed(
+    const DrawnLevel& level, IdSource& ids, std::int64_t key, const std::string& what, Fn&& fn) {
     const Opening* before = level.opening(key);
     if (!before)
         return noOpening();
@@ -100,14 +100,13 @@ Result<Edit> openingMoved(const DrawnLevel& level, IdSource& ids, std::int64_t k
     });
 }
 
-Result<Edit> openingNudged(
-    const DrawnLevel& level, IdSource& ids, std::int64_t key, Length by) {
+Result<Edit> openingNudged(const DrawnLevel& level, IdSource& ids, std::int64_t key, Length by) {
     return changed(level, ids, key, "Move", [&](Opening& opening) -> Result<void> {
         const auto where = placeOf(level, opening);
         if (!where)
             return badInput(openingTitle(opening) + " has no place on the drawing yet.");
-        opening.along = keptWithin(opening.along + by, widthOf(opening),
-            where->room->walls[where->place.wall].length);
+        opening.along = keptWithin(
+            opening.along + by, widthOf(opening), where->room->walls[where->place.wall].length);
         return {};
     });
 }

@@ -98,7 +98,8 @@ void PicturePainter::labelWalls(const PictureRoom& room) {
         const double off = upright ? wide / 2 + 6 : metrics.height() / 2 + 4;
         const QPointF middle = a + way / 2;
         write(text,
-            {middle + in * off, a + way * 0.3 + in * off, a + way * 0.7 + in * off, middle - in * off},
+            {middle + in * off, a + way * 0.3 + in * off, a + way * 0.7 + in * off,
+                middle - in * off},
             m_small, m_quiet);
     }
 }

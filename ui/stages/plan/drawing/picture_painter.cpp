@@ -131,8 +131,7 @@ void PicturePainter::drawWalls(const PictureRoom& room) {
     }
     if (chosen && m_look.wall >= 0 && m_look.wall < outline.size()) {
         m_painter.setPen(QPen(m_accent, chosenPen + 2));
-        m_painter.drawLine(
-            outline[m_look.wall], outline[(m_look.wall + 1) % outline.size()]);
+        m_painter.drawLine(outline[m_look.wall], outline[(m_look.wall + 1) % outline.size()]);
     }
 }
 
@@ -160,8 +159,8 @@ void PicturePainter::drawOpening(const PictureOpening& opening) {
     m_painter.setPen(Qt::NoPen);
     m_painter.setBrush(m_paper);
     const QPointF over = opening.out * 2;
-    m_painter.drawPolygon(QPolygonF({at - half - over, at + half - over, at + half + out + over,
-        at - half + out + over}));
+    m_painter.drawPolygon(QPolygonF(
+        {at - half - over, at + half - over, at + half + out + over, at - half + out + over}));
     m_painter.setPen(penOf(opening.mark, chosen, 1.4));
     m_painter.setBrush(Qt::NoBrush);
     m_painter.drawLine(at - half, at - half + out);
@@ -239,8 +238,8 @@ void PicturePainter::drawState(const PictureOpening& opening, QPointF at) {
         m_painter.drawEllipse(circle);
     if (*opening.state == PieceState::hung) {
         m_painter.setPen(QPen(m_paper, 1.6));
-        m_painter.drawPolyline(QPolygonF({at + QPointF(-2.6, 0), at + QPointF(-0.6, 2.2),
-            at + QPointF(2.8, -2.4)}));
+        m_painter.drawPolyline(
+            QPolygonF({at + QPointF(-2.6, 0), at + QPointF(-0.6, 2.2), at + QPointF(2.8, -2.4)}));
     }
 }
 

@@ -16,10 +16,10 @@ namespace miterbook {
 /// What of the drawing is chosen, and what else is shown of it.
 struct PictureLook {
     std::set<DrawnItem> selected;
-    int wall = -1;           ///< of the one selected room
-    bool lengths = false;    ///< of all walls, not only of selected rooms
-    bool overSheet = false;  ///< rooms are not filled: a sheet lies below
-    bool handles = true;     ///< corners and walls to take hold of
+    int wall = -1;          ///< of the one selected room
+    bool lengths = false;   ///< of all walls, not only of selected rooms
+    bool overSheet = false; ///< rooms are not filled: a sheet lies below
+    bool handles = true;    ///< corners and walls to take hold of
 };
 
 /// Draws a level: rooms, walls, what stands against them, openings, marks and labels. Colours come

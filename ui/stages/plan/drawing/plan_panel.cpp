@@ -8,8 +8,8 @@
 #include "widgets/plain_text.h"
 
 #include <QAction>
-#include <QApplication>
 #include <QActionGroup>
+#include <QApplication>
 #include <QComboBox>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -91,9 +91,8 @@ PlanPanel::PlanPanel(Desk& desk, QWidget* parent)
     layout->addWidget(m_view, 1);
     layout->addWidget(m_said);
     setFocusProxy(m_view);
-    connect(m_levels, &QComboBox::activated, this, [this] {
-        showLevel(Id<Level>(m_levels->currentData().toLongLong()));
-    });
+    connect(m_levels, &QComboBox::activated, this,
+        [this] { showLevel(Id<Level>(m_levels->currentData().toLongLong())); });
     connect(&desk, &Desk::changed, this, &PlanPanel::fillLevels);
     connect(m_view, &PlanView::said, m_said, &QLabel::setText);
     connect(m_view, &PlanView::toolChanged, this, &PlanPanel::showOptions);
@@ -226,7 +225,8 @@ void PlanPanel::fillLevels() {
         there = there || rowKey(level) == m_level.value();
     }
     if (!there)
-        showLevel(m_levels->count() > 0 ? Id<Level>(m_levels->itemData(0).toLongLong()) : Id<Level>());
+        showLevel(
+            m_levels->count() > 0 ? Id<Level>(m_levels->itemData(0).toLongLong()) : Id<Level>());
     m_levels->setCurrentIndex(m_levels->findData(qlonglong(m_level.value())));
 }
 

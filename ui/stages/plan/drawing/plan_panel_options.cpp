@@ -18,7 +18,8 @@ void PlanPanel::showOptions() {
     for (QAction* action : m_group->actions())
         action->setChecked(action->data().toInt() == static_cast<int>(tool));
     m_kind->clear();
-    const auto add = [&](auto value) { m_kind->addItem(text(word(value)), static_cast<int>(value)); };
+    const auto add
+        = [&](auto value) { m_kind->addItem(text(word(value)), static_cast<int>(value)); };
     const auto addTasks = [&](Unit unit) {
         for (const Task task : tasksIn(unit))
             add(task);

@@ -38,7 +38,8 @@ QPointF outOf(QPointF along) {
 /// first because names are wide.
 QPointF middleOf(const Room& room, const QPolygonF& outline) {
     const QRectF box = outline.boundingRect();
-    if (room.outline.size() == 4 && encloses(room.outline,
+    if (room.outline.size() == 4
+        && encloses(room.outline,
             {Length::fromInches(box.center().x()), Length::fromInches(box.center().y())}))
         return box.center();
     constexpr int steps = 9;
@@ -46,7 +47,8 @@ QPointF middleOf(const Room& room, const QPolygonF& outline) {
     double most = -1;
     for (int i = 1; i < steps; ++i) {
         for (int k = 1; k < steps; ++k) {
-            const QPointF at(box.left() + box.width() * i / steps, box.top() + box.height() * k / steps);
+            const QPointF at(
+                box.left() + box.width() * i / steps, box.top() + box.height() * k / steps);
             const PlanPoint point{Length::fromInches(at.x()), Length::fromInches(at.y())};
             if (!encloses(room.outline, point))
                 continue;
@@ -109,8 +111,7 @@ private:
         if (!rectangle)
             return QStringLiteral("%1 sq ft").arg(qRound(areaOf(room.outline).toDouble()));
         const bool across = room.outline[0].y == room.outline[1].y;
-        return QStringLiteral("%1 × %2").arg(
-            wallText(walls[across ? 0 : 1].length, m_level.book()),
+        return QStringLiteral("%1 × %2").arg(wallText(walls[across ? 0 : 1].length, m_level.book()),
             wallText(walls[across ? 1 : 0].length, m_level.book()));
     }
 
@@ -142,7 +143,8 @@ private:
         drawn.at = ViewFrame::inches(
             pointOn(where->room->outline, where->place.wall, where->place.along));
         drawn.width = std::max(opening.width.toInches(), 6.0);
-        drawn.depth = opening.wallThickness > Length() ? opening.wallThickness.toInches() : usualWall;
+        drawn.depth = opening.wallThickness > Length() ? opening.wallThickness.toInches()
+                                                       : usualWall;
         drawn.label = text(opening.mark);
         drawn.size = text(formatLength(opening.width) + " x " + formatLength(opening.height));
         const auto state = m_states.find(opening.id.value());

@@ -18,9 +18,9 @@ struct PictureRoom {
     std::int64_t key = 0;
     RowMark mark = RowMark::plain;
     QPolygonF outline;
-    QPointF middle;       ///< inside it, for its name
+    QPointF middle; ///< inside it, for its name
     QString name;
-    QString size;         ///< width by depth of a rectangle, else its area
+    QString size;                 ///< width by depth of a rectangle, else its area
     std::vector<QString> lengths; ///< of its walls
     std::vector<bool> bare;       ///< walls without base
     struct Break {
@@ -36,12 +36,12 @@ struct PictureOpening {
     RowMark mark = RowMark::plain;
     OpeningKind kind = OpeningKind::window;
     Hand hand = Hand::none;
-    QPointF at;        ///< the middle, on the wall's face
-    QPointF along;     ///< one inch along the wall
-    QPointF out;       ///< one inch out of the room
+    QPointF at;    ///< the middle, on the wall's face
+    QPointF along; ///< one inch along the wall
+    QPointF out;   ///< one inch out of the room
     double width = 0;
-    double depth = 0;  ///< of the wall
-    QString label;     ///< its mark
+    double depth = 0; ///< of the wall
+    QString label;    ///< its mark
     QString size;
     std::optional<PieceState> state;
 };

@@ -40,7 +40,7 @@ void PlanView::refresh() {
     m_level = std::make_unique<DrawnLevel>(m_desk.book(), m_level->target(), m_level->level());
     m_picture = pictureOf(*m_level, m_states);
     const auto gone = [&](const DrawnItem& item) {
-        return item.kind == DrawnItem::Kind::room ? !m_level->room(item.key)
+        return item.kind == DrawnItem::Kind::room   ? !m_level->room(item.key)
             : item.kind == DrawnItem::Kind::opening ? !m_level->opening(item.key)
                                                     : !m_level->work(item.key);
     };

@@ -16,7 +16,19 @@ namespace miterbook {
 class Desk;
 
 /// What the pointer does on the drawing.
-enum class PlanTool { choose, rectangle, polygon, window, door, standing, count, run, area, tape, saw };
+enum class PlanTool {
+    choose,
+    rectangle,
+    polygon,
+    window,
+    door,
+    standing,
+    count,
+    run,
+    area,
+    tape,
+    saw
+};
 
 /// One level of the plan to be drawn on: rooms, openings in their walls, what stands against walls,
 /// marks that are counted. Every gesture is one edit; all of them go by keys too.
@@ -164,7 +176,7 @@ private:
     std::vector<PlanPoint> m_points;
     PlanPoint m_cursor;
     PlanPoint m_direction{Length::inches(1), {}}; ///< of the last arrow key
-    bool m_byKeys = false; ///< the cross hair is moved by keys
+    bool m_byKeys = false;                        ///< the cross hair is moved by keys
     bool m_fitted = false;
 
     Drag m_drag = Drag::none;

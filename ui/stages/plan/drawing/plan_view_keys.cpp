@@ -65,8 +65,8 @@ void PlanView::keyPressEvent(QKeyEvent* event) {
     QWidget::keyPressEvent(event);
 }
 
-/// Arrows move what is chosen by an inch, with Shift by a foot; with a tool they move the cross hair
-/// by a foot, with Shift by an inch; with Ctrl, or nothing to move, they move the sheet.
+/// Arrows move what is chosen by an inch, with Shift by a foot; with a tool they move the cross
+/// hair by a foot, with Shift by an inch; with Ctrl, or nothing to move, they move the sheet.
 bool PlanView::moveByKey(int key, Qt::KeyboardModifiers keys) {
     const auto way = wayOf(key);
     if (!way)
@@ -249,8 +249,8 @@ void PlanView::switchRun(WallRunKind run) {
         m_desk.refuse(badInput("Choose a room and one of its walls first."));
         return;
     }
-    perform(wallSwitched(
-        *m_level, m_desk.ids(), *room, static_cast<std::size_t>(m_look.wall), run));
+    perform(
+        wallSwitched(*m_level, m_desk.ids(), *room, static_cast<std::size_t>(m_look.wall), run));
 }
 
 void PlanView::clearStanding() {

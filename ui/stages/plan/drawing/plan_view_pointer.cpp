@@ -14,7 +14,7 @@ namespace miterbook {
 
 namespace {
 
-constexpr double dragFrom = 4;   // pixels that make a press a drag
+constexpr double dragFrom = 4; // pixels that make a press a drag
 constexpr double handleReach = 7;
 constexpr double wallReach = 14;
 
@@ -220,8 +220,8 @@ void PlanView::dropAt(QPointF at, Qt::KeyboardModifiers keys) {
         if (m_moved)
             clickWith(m_cursor);
     } else if (m_tool != PlanTool::choose) {
-        clickWith(m_tool == PlanTool::window || m_tool == PlanTool::door ? m_frame.toPlan(at)
-                                                                         : m_cursor);
+        clickWith(
+            m_tool == PlanTool::window || m_tool == PlanTool::door ? m_frame.toPlan(at) : m_cursor);
     } else if (drag == Drag::band) {
         if (m_moved)
             finishBand(more);
@@ -229,8 +229,7 @@ void PlanView::dropAt(QPointF at, Qt::KeyboardModifiers keys) {
         chooseWallAt(at);
     } else if (drag == Drag::opening && opening) {
         if (const auto hit = m_level->wallAt(m_frame.toPlan(at), m_frame.length(wallReach * 2)))
-            perform(openingMoved(
-                *m_level, m_desk.ids(), *opening, rowKey(*hit->room), hit->place));
+            perform(openingMoved(*m_level, m_desk.ids(), *opening, rowKey(*hit->room), hit->place));
     } else if (drag == Drag::items) {
         perform(itemsMoved(*m_level, m_desk.ids(), chosenItems(), m_dragBy));
     } else if ((drag == Drag::corner || drag == Drag::wall) && room && !m_dragOutline.empty()) {

@@ -119,8 +119,7 @@ void PlanView::placeOpening(PlanPoint point) {
         m_desk.refuse(badInput("Click on a wall of a drawn room: a window or door stands in one."));
         return;
     }
-    if (perform(openingPlaced(
-            *m_level, m_desk.ids(), m_choice, rowKey(*hit->room), hit->place)))
+    if (perform(openingPlaced(*m_level, m_desk.ids(), m_choice, rowKey(*hit->room), hit->place)))
         select({{DrawnItem::Kind::opening, m_desk.ids().last()}});
 }
 
@@ -136,8 +135,8 @@ void PlanView::markHere(PlanPoint point) {
         select({{DrawnItem::Kind::work, m_desk.ids().last()}});
 }
 
-/// From one point to another along the wall nearest to the first; a click alone puts the length that
-/// was typed, its middle there.
+/// From one point to another along the wall nearest to the first; a click alone puts the length
+/// that was typed, its middle there.
 void PlanView::standHere(PlanPoint from, PlanPoint to) {
     m_points.clear();
     // By the middle: a pull may begin in a corner, where two walls are as near.
@@ -152,9 +151,8 @@ void PlanView::standHere(PlanPoint from, PlanPoint to) {
     const PlanPoint way = pointOn(hit->room->outline, hit->place.wall, Length::feet(10)) - first;
     const auto along = [&](PlanPoint point) {
         const PlanPoint off = point - first;
-        return Length::fromInches((off.x.toInches() * way.x.toInches()
-                                      + off.y.toInches() * way.y.toInches())
-            / 120.0);
+        return Length::fromInches(
+            (off.x.toInches() * way.x.toInches() + off.y.toInches() * way.y.toInches()) / 120.0);
     };
     Length a = roundTo(along(from), step());
     Length b = roundTo(along(to), step());
@@ -220,8 +218,8 @@ bool PlanView::takeForShape(const QString& typed) {
     if (m_tool == PlanTool::rectangle) {
         const auto walls = parseWalls(utf8(typed), unit);
         if (!walls || walls->size() < 3) {
-            m_desk.refuse(walls ? badInput("Type the room's two sides, such as 12' x 14'6.")
-                                : walls.error());
+            m_desk.refuse(
+                walls ? badInput("Type the room's two sides, such as 12' x 14'6.") : walls.error());
             return false;
         }
         const auto outline = layOut(*walls, m_points.empty() ? m_cursor : m_points.front());
@@ -292,8 +290,8 @@ QString PlanView::typingHint() const {
 void PlanView::sayHint() {
     const auto lengthText = [&] {
         const bool both = m_tool == PlanTool::tape && m_points.size() == 2;
-        return wallText(distance(m_points[both ? 0 : m_points.size() - 1],
-                            both ? m_points[1] : m_cursor),
+        return wallText(
+            distance(m_points[both ? 0 : m_points.size() - 1], both ? m_points[1] : m_cursor),
             m_desk.book());
     };
     QString hint;
@@ -321,10 +319,10 @@ void PlanView::sayHint() {
         break;
     case PlanTool::window:
     case PlanTool::door:
-        hint = m_choice.size.width <= Length()
-            ? tr("Type the size, then click walls.")
-            : tr("%1 x %2: click on walls.").arg(
-                text(formatLength(m_choice.size.width)), text(formatLength(m_choice.size.height)));
+        hint = m_choice.size.width <= Length() ? tr("Type the size, then click walls.")
+                                               : tr("%1 x %2: click on walls.")
+                                                     .arg(text(formatLength(m_choice.size.width)),
+                                                         text(formatLength(m_choice.size.height)));
         break;
     case PlanTool::standing:
         hint = tr("Draw along a wall where it has no base.");
@@ -333,8 +331,7 @@ void PlanView::sayHint() {
         hint = tr("Click once for each.");
         break;
     case PlanTool::tape:
-        hint = m_points.empty() ? tr("Click two points.")
-                                : tr("%1 apart").arg(lengthText());
+        hint = m_points.empty() ? tr("Click two points.") : tr("%1 apart").arg(lengthText());
         break;
     case PlanTool::saw:
         hint = tr("Click where saw and bench stand.");

@@ -65,7 +65,9 @@ void keepBreaksWithin(Room& room) {
 }
 
 bool& runOf(Wall& wall, WallRunKind run) {
-    return run == WallRunKind::base ? wall.base : run == WallRunKind::crown ? wall.crown : wall.shoe;
+    return run == WallRunKind::base ? wall.base
+        : run == WallRunKind::crown ? wall.crown
+                                    : wall.shoe;
 }
 
 std::string_view wordOf(WallRunKind run) {
@@ -130,8 +132,8 @@ Result<Edit> roomSaid(
     return edit.take();
 }
 
-Result<Edit> wallSwitched(const DrawnLevel& level, IdSource& ids, std::int64_t key,
-    std::size_t wall, WallRunKind run) {
+Result<Edit> wallSwitched(
+    const DrawnLevel& level, IdSource& ids, std::int64_t key, std::size_t wall, WallRunKind run) {
     const Room* before = level.room(key);
     if (!before || wall >= before->walls.size())
         return badInput("Choose a wall of a room first.");
@@ -157,8 +159,7 @@ Result<Edit> breakAdded(
             && each.from < what.from + what.length && what.from < each.from + each.length;
     });
     after.breaks.push_back(what);
-    RoomEdit edit(
-        level, ids, "Put " + std::string(word(what.kind)) + " into " + nameOfRoom(after));
+    RoomEdit edit(level, ids, "Put " + std::string(word(what.kind)) + " into " + nameOfRoom(after));
     edit.store(std::move(after));
     return edit.take();
 }

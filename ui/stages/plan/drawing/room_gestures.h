@@ -18,19 +18,19 @@ Result<Edit> roomSaid(
     const DrawnLevel& level, IdSource& ids, std::int64_t room, const std::string& typed);
 /// Base, crown or shoe of one wall on or off.
 enum class WallRunKind { base, crown, shoe };
-Result<Edit> wallSwitched(const DrawnLevel& level, IdSource& ids, std::int64_t room,
-    std::size_t wall, WallRunKind run);
+Result<Edit> wallSwitched(
+    const DrawnLevel& level, IdSource& ids, std::int64_t room, std::size_t wall, WallRunKind run);
 /// Cabinets and the like against a wall; one that lies over another of its kind takes its place.
 Result<Edit> breakAdded(
     const DrawnLevel& level, IdSource& ids, std::int64_t room, const BaseBreak& what);
 Result<Edit> breaksCleared(const DrawnLevel& level, IdSource& ids, std::int64_t room);
 
 /// Everything selected moved by a way; openings go with their rooms.
-Result<Edit> itemsMoved(const DrawnLevel& level, IdSource& ids,
-    const std::vector<DrawnItem>& items, PlanPoint by);
+Result<Edit> itemsMoved(
+    const DrawnLevel& level, IdSource& ids, const std::vector<DrawnItem>& items, PlanPoint by);
 /// Rooms with their openings, and counted work, once more beside themselves.
-Result<Edit> itemsCopied(const DrawnLevel& level, IdSource& ids,
-    const std::vector<DrawnItem>& items, PlanPoint by);
+Result<Edit> itemsCopied(
+    const DrawnLevel& level, IdSource& ids, const std::vector<DrawnItem>& items, PlanPoint by);
 /// Everything selected taken away; openings of a room that goes stay in the tables without a room.
 Result<Edit> itemsRemoved(
     const DrawnLevel& level, IdSource& ids, const std::vector<DrawnItem>& items);

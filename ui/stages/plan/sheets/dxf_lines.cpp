@@ -15,8 +15,8 @@ namespace miterbook {
 
 namespace {
 
-constexpr double farthest = 1e9;   // drawing units that are believed
-constexpr int deepestBlock = 6;    // blocks within blocks
+constexpr double farthest = 1e9; // drawing units that are believed
+constexpr int deepestBlock = 6;  // blocks within blocks
 constexpr double chordDegrees = 7.5;
 
 struct DxfInsert {
@@ -45,9 +45,7 @@ public:
         m_into = &m_drawing;
         m_base = {};
     }
-    void addLine(const DL_LineData& line) override {
-        add({line.x1, line.y1}, {line.x2, line.y2});
-    }
+    void addLine(const DL_LineData& line) override { add({line.x1, line.y1}, {line.x2, line.y2}); }
     void addArc(const DL_ArcData& arc) override {
         const double sweep = arc.angle2 > arc.angle1 ? arc.angle2 - arc.angle1
                                                      : arc.angle2 + 360 - arc.angle1;
@@ -103,8 +101,8 @@ private:
     }
 
     void add(QPointF a, QPointF b) {
-        const double reach = std::max({std::abs(a.x()), std::abs(a.y()), std::abs(b.x()),
-            std::abs(b.y())});
+        const double reach = std::max(
+            {std::abs(a.x()), std::abs(a.y()), std::abs(b.x()), std::abs(b.y())});
         if (!(reach <= farthest)) // also what is no number
             return;
         if (m_count++ >= m_most) {
@@ -142,8 +140,8 @@ private:
         addArc(centre, radius, from * 180 / std::numbers::pi, sweep * 180 / std::numbers::pi);
     }
 
-    void place(const DxfBlock& block, const QTransform& where, int depth,
-        std::vector<QLineF>& lines) {
+    void place(
+        const DxfBlock& block, const QTransform& where, int depth, std::vector<QLineF>& lines) {
         for (const QLineF& line : block.lines) {
             if (lines.size() >= m_most) {
                 m_tooMuch = true;

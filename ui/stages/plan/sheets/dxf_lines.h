@@ -17,7 +17,8 @@ struct DxfLines {
     int units = 0; ///< $INSUNITS
 };
 
-/// Errors, without the file's name: no DXF, nothing in it that can be drawn, more than `most` lines.
+/// Errors, without the file's name: no DXF, nothing in it that can be drawn, more than `most`
+/// lines.
 Result<DxfLines> readDxfLines(const std::string& content, std::size_t most);
 
 } // namespace miterbook

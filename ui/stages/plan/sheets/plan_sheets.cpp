@@ -101,8 +101,7 @@ QTransform PlanSheets::toInches(const Underlay& underlay) {
     return way;
 }
 
-void PlanSheets::paint(
-    QPainter& painter, const ViewFrame& frame, const QPalette& palette) const {
+void PlanSheets::paint(QPainter& painter, const ViewFrame& frame, const QPalette& palette) const {
     const QPointF zero = frame.toScreen(QPointF());
     QTransform toScreen;
     toScreen.translate(zero.x(), zero.y());
@@ -114,8 +113,8 @@ void PlanSheets::paint(
             continue;
         painter.save();
         painter.setOpacity(underlay.strength / 100.0);
-        it->second.tiles->paint(painter, toInches(underlay) * toScreen,
-            QRectF(painter.viewport()), isDark(palette));
+        it->second.tiles->paint(
+            painter, toInches(underlay) * toScreen, QRectF(painter.viewport()), isDark(palette));
         painter.restore();
     }
 }

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "job/edit.h"
 #include "plan/drawing_scale.h"
 #include "stages/plan/sheets/sheet_page.h"
-#include "job/edit.h"
 
 namespace miterbook {
 

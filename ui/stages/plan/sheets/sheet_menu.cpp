@@ -91,8 +91,8 @@ void SheetMenu::bring(const QString& path, int page) {
     });
 }
 
-void SheetMenu::checked(const std::string& name, const Bytes& content, int page,
-    const Result<OpenedSheet>& opened) {
+void SheetMenu::checked(
+    const std::string& name, const Bytes& content, int page, const Result<OpenedSheet>& opened) {
     Q_EMIT said({});
     if (!opened) {
         m_desk.refuse(opened.error());
@@ -114,7 +114,8 @@ void SheetMenu::lay(const NewSheet& sheet) {
     if (!edit)
         m_desk.refuse(edit.error());
     else if (m_desk.perform(*edit))
-        Q_EMIT said(tr("Set the sheet to scale: measure a length you know with the tape, then type it."));
+        Q_EMIT said(
+            tr("Set the sheet to scale: measure a length you know with the tape, then type it."));
 }
 
 const Underlay* SheetMenu::wanted() {
@@ -145,8 +146,8 @@ bool SheetMenu::setKnownLength(const QString& typed) {
         m_desk.refuse(badInput("Click the two ends of the length that you know first."));
         return false;
     }
-    const bool done = change(scaledTo(*underlay, points[0], points[1], *known),
-        "Set the sheet to scale");
+    const bool done = change(
+        scaledTo(*underlay, points[0], points[1], *known), "Set the sheet to scale");
     if (done)
         m_view.setTool(PlanTool::choose);
     return done;
@@ -163,8 +164,9 @@ bool SheetMenu::setDrawingScale(const QString& typed) {
         return false;
     }
     if (!page || page->unitOnPaper() <= Length()) {
-        m_desk.refuse(badInput("The sheet does not say how large it is on paper; set it to scale by a "
-                               "length that you know."));
+        m_desk.refuse(
+            badInput("The sheet does not say how large it is on paper; set it to scale by a "
+                     "length that you know."));
         return false;
     }
     Underlay after = *underlay;
@@ -175,8 +177,8 @@ bool SheetMenu::setDrawingScale(const QString& typed) {
 void SheetMenu::askScale() {
     bool chosen = false;
     const QString typed = QInputDialog::getText(parentWidget(), tr("Drawing scale"),
-        tr("The scale that stands below the drawing, such as 1/4\" = 1' or 1:50:"), QLineEdit::Normal,
-        QStringLiteral("1/4\" = 1'"), &chosen);
+        tr("The scale that stands below the drawing, such as 1/4\" = 1' or 1:50:"),
+        QLineEdit::Normal, QStringLiteral("1/4\" = 1'"), &chosen);
     if (chosen)
         setDrawingScale(typed);
 }

@@ -10,8 +10,8 @@ namespace miterbook {
 
 class PlanView;
 
-/// What is done with the builder's sheet under a level: bring one in, set it to scale, turn, move and
-/// dim it.
+/// What is done with the builder's sheet under a level: bring one in, set it to scale, turn, move
+/// and dim it.
 class SheetMenu final : public QMenu {
     Q_OBJECT
 public:
@@ -39,8 +39,8 @@ private:
     void toggleShown();
     void takeAway();
     void lay(const NewSheet& sheet);
-    void checked(const std::string& name, const Bytes& content, int page,
-        const Result<OpenedSheet>& opened);
+    void checked(
+        const std::string& name, const Bytes& content, int page, const Result<OpenedSheet>& opened);
     bool change(const Result<Underlay>& underlay, const std::string& what);
     const Underlay* wanted();
 

@@ -42,7 +42,8 @@ struct OpenedSheet {
 };
 
 /// Reads one page, from 1, of a file by what it holds, not by its name. Errors: one sentence that
-/// begins with the file's name: what kind it is no file of, broken, locked, too large, no such page.
+/// begins with the file's name: what kind it is no file of, broken, locked, too large, no such
+/// page.
 Result<OpenedSheet> openSheet(const std::string& name, const Bytes& content, int page);
 
 // By kind, for openSheet. The errors lack the name.

@@ -47,7 +47,8 @@ private:
     std::unique_ptr<Poppler::Page> m_page;
 };
 
-void saysNothing(const QString&, const QVariant&) {}
+void saysNothing(const QString&, const QVariant&) {
+}
 
 } // namespace
 
@@ -63,8 +64,8 @@ Result<OpenedSheet> openPdf(const std::string& content, int page) {
     if (pages < 1)
         return badInput("is a PDF without pages.");
     if (page < 1 || page > pages)
-        return badInput("has no page " + std::to_string(page) + "; it has "
-            + std::to_string(pages) + ".");
+        return badInput(
+            "has no page " + std::to_string(page) + "; it has " + std::to_string(pages) + ".");
     document->setRenderHint(Poppler::Document::Antialiasing);
     document->setRenderHint(Poppler::Document::TextAntialiasing);
     auto sheet = document->page(page - 1);

@@ -20,9 +20,10 @@ public:
         m_levels.push_back(std::move(image));
         while (std::max(m_levels.back().width(), m_levels.back().height()) > smallest * 2) {
             const QSize half = m_levels.back().size() / 2;
-            m_levels.push_back(m_levels.back().scaled(half.expandedTo({1, 1}),
-                Qt::IgnoreAspectRatio, Qt::SmoothTransformation)
-                    .convertToFormat(m_levels.front().format()));
+            m_levels.push_back(m_levels.back()
+                                   .scaled(half.expandedTo({1, 1}), Qt::IgnoreAspectRatio,
+                                       Qt::SmoothTransformation)
+                                   .convertToFormat(m_levels.front().format()));
         }
     }
 
@@ -42,7 +43,8 @@ public:
         QImage image(pixels, QImage::Format_ARGB32_Premultiplied);
         image.fill(Qt::transparent);
         QPainter painter(&image);
-        painter.setRenderHint(QPainter::SmoothPixmapTransform, units.width() > pixels.width() / 4.0);
+        painter.setRenderHint(
+            QPainter::SmoothPixmapTransform, units.width() > pixels.width() / 4.0);
         const QImage& from = m_levels[level];
         const double x = from.width() / m_size.width();
         const double y = from.height() / m_size.height();
@@ -71,7 +73,8 @@ Result<OpenedSheet> openPicture(const std::string& content) {
         return badInput("is no PDF, PNG, JPEG or DXF.");
     const QSize size = reader.size();
     if (qint64(size.width()) * size.height() > mostDots)
-        return badInput("has " + std::to_string(size.width()) + " x " + std::to_string(size.height())
+        return badInput("has " + std::to_string(size.width()) + " x "
+            + std::to_string(size.height())
             + " dots; pictures of up to 40 million dots are taken: save it smaller, or as a PDF.");
     reader.setAutoTransform(true);
     QImage image = reader.read();

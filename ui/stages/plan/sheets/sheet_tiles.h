@@ -22,8 +22,8 @@ namespace miterbook {
 class SheetTiles final : public QObject {
     Q_OBJECT
 public:
-    static constexpr int tileSide = 512;           ///< pixels
-    static constexpr std::size_t mostTiles = 96;   ///< of 1 MB
+    static constexpr int tileSide = 512;         ///< pixels
+    static constexpr std::size_t mostTiles = 96; ///< of 1 MB
 
     explicit SheetTiles(std::shared_ptr<const SheetPage> page, QObject* parent = nullptr);
     ~SheetTiles() override;
@@ -31,7 +31,8 @@ public:
     const SheetPage& page() const { return *m_page; }
     /// Draws what of the page is seen in `view`; asks for tiles that are missing. `inverted`: light
     /// lines on dark.
-    void paint(QPainter& painter, const QTransform& unitsToScreen, const QRectF& view, bool inverted);
+    void paint(
+        QPainter& painter, const QTransform& unitsToScreen, const QRectF& view, bool inverted);
     std::size_t kept() const { return m_tiles.size(); }
     bool isBusy() const { return m_busy; }
 
