@@ -49,14 +49,19 @@ void Desk::refuse(const Error& error) {
     Q_EMIT refused(text(error.sentence));
 }
 
-bool Desk::carryOut(const Edit& edit) {
-    if (const auto done = m_workbook.perform(edit); !done) {
+Result<void> Desk::carryOut(const Edit& edit) {
+    if (auto done = m_workbook.perform(edit); !done) {
         refuse(done.error());
-        return false;
+        return done;
     }
     m_workbook.setDay(m_clock.today()); // left open over midnight
     Q_EMIT changed(edit.changes);
-    return true;
+    return {};
+}
+
+void Desk::stepBack(UndoStep step) {
+    const auto back = [this, step] { step == UndoStep::undo ? m_undo.redo() : m_undo.undo(); };
+    QMetaObject::invokeMethod(this, back, Qt::QueuedConnection);
 }
 
 } // namespace miterbook

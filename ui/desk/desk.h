@@ -13,6 +13,8 @@ namespace miterbook {
 
 using Changes = std::vector<Change>;
 
+enum class UndoStep { undo, redo };
+
 /// The open book on the screen's side: every gesture goes through perform(), every page listens to
 /// changed(). There is no save: what has been performed is in the file.
 class Desk : public QObject {
@@ -45,7 +47,10 @@ Q_SIGNALS:
 private:
     friend class EditCommand;
     /// perform() without the undo list; used by undo and redo.
-    bool carryOut(const Edit& edit);
+    Result<void> carryOut(const Edit& edit);
+    /// Takes back the step of the undo list that is being made, once it has been made: what it
+    /// stands for could not be written, and can be tried again.
+    void stepBack(UndoStep step);
 
     Workbook m_workbook;
     const Clock& m_clock;

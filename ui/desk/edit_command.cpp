@@ -13,17 +13,27 @@ EditCommand::EditCommand(Desk& desk, Edit edit)
 }
 
 void EditCommand::undo() {
-    m_done = false;
-    // What the book no longer allows drops out of the list; the sentence has been shown.
-    if (!m_desk.carryOut(inverse(m_edit)))
-        setObsolete(true);
+    if (!m_done)
+        return;
+    if (const auto undone = m_desk.carryOut(inverse(m_edit)); undone)
+        m_done = false;
+    else
+        takeRefusal(undone.error(), UndoStep::undo);
 }
 
 void EditCommand::redo() {
     if (m_done)
         return;
-    m_done = m_desk.carryOut(m_edit);
-    if (!m_done)
+    if (const auto done = m_desk.carryOut(m_edit); done)
+        m_done = true;
+    else
+        takeRefusal(done.error(), UndoStep::redo);
+}
+
+void EditCommand::takeRefusal(const Error& error, UndoStep step) {
+    if (error.fault == Fault::storage)
+        m_desk.stepBack(step);
+    else
         setObsolete(true);
 }
 
