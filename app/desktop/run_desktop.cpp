@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "desktop/choose_book.h"
 #include "desktop/desktop.h"
 #include "desktop/recent_books.h"
+#include "widgets/question.h"
+#include "windows/choose_book.h"
 
 #include <QApplication>
-#include <QMessageBox>
 
 namespace miterbook {
 
@@ -19,13 +19,6 @@ QString firstBook() {
     return recent.isEmpty() ? QString() : recent.first();
 }
 
-void say(const Error& error) {
-    QMessageBox box(QMessageBox::Warning, QStringLiteral("Miterbook"),
-        QString::fromStdString(error.sentence), QMessageBox::Ok);
-    box.setTextFormat(Qt::PlainText);
-    box.exec();
-}
-
 /// Tries the book, and others the user chooses, until one is open or the user gives up.
 bool openSome(Desktop& desktop, const QString& first) {
     if (!first.isEmpty()) {
@@ -38,7 +31,7 @@ bool openSome(Desktop& desktop, const QString& first) {
         if (opened)
             return true;
         if (choice->isNew)
-            say(opened.error());
+            tell(nullptr, {QString::fromStdString(opened.error().sentence)});
     }
     return false;
 }

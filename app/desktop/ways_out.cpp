@@ -5,14 +5,14 @@
 #include "desktop/safety_desk.h"
 #include "store/safety/restore.h"
 #include "store/safety/salvage.h"
+#include "widgets/question.h"
 #include "windows/backups_dialog.h"
+#include "windows/choose_book.h"
 
 #include <QApplication>
-#include <QDir>
-#include <QFileDialog>
 #include <QFileInfo>
-#include <QMessageBox>
-#include <QPushButton>
+
+#include <vector>
 
 namespace miterbook {
 
@@ -22,21 +22,13 @@ QString tr(const char* words) {
     return QCoreApplication::translate("WaysOut", words);
 }
 
-void inform(QWidget* parent, const QString& sentence, const QString& details = {}) {
-    QMessageBox box(parent);
-    box.setTextFormat(Qt::PlainText);
-    box.setText(sentence);
-    box.setDetailedText(details);
-    box.exec();
-}
-
 bool restoreOne(QWidget* parent, const std::string& book, const Clock& clock) {
     BackupsDialog dialog(backupLines(book), parent);
     if (dialog.exec() != QDialog::Accepted || dialog.chosen().isEmpty())
         return false;
     const auto done = replaceBook(book, utf8(dialog.chosen()), clock);
     if (!done)
-        inform(parent, text(done.error().sentence));
+        tell(parent, {text(done.error().sentence)});
     return done.ok();
 }
 
@@ -48,59 +40,56 @@ QString salvageSentence(const SalvageReport& report) {
 }
 
 QString salvagedBook(QWidget* parent, const QString& book, const Clock& clock) {
-    const QFileInfo info(book);
-    const QString proposal = info.dir().filePath(
-        info.completeBaseName() + QStringLiteral(" salvaged.miterbook"));
-    const QString path = QFileDialog::getSaveFileName(parent, tr("Salvage into a new book"),
-        proposal, QStringLiteral("Miterbook (*.miterbook)"), nullptr,
-        QFileDialog::DontConfirmOverwrite);
+    const QString path = askForSalvaged(parent, book);
     if (path.isEmpty())
         return {};
     QApplication::setOverrideCursor(Qt::WaitCursor);
     const auto report = salvageBook(utf8(book), utf8(path), clock);
     QApplication::restoreOverrideCursor();
     if (!report) {
-        inform(parent, text(report.error().sentence));
+        tell(parent, {text(report.error().sentence)});
         return {};
     }
     QStringList lost;
     for (const std::string& sentence : report->lost)
         lost << text(sentence);
-    inform(parent, salvageSentence(*report), lost.join(QLatin1Char('\n')));
+    tell(parent, {salvageSentence(*report), {}, lost.join(QLatin1Char('\n'))});
     return path;
+}
+
+/// Goes the way that was chosen, as far as it leads.
+WayTaken take(QWidget* parent, const QString& book, WayOut way, const Clock& clock) {
+    if (way == WayOut::again)
+        return restoreOne(parent, utf8(book), clock) ? WayTaken{way, book} : WayTaken();
+    if (way == WayOut::salvaged) {
+        const QString path = salvagedBook(parent, book, clock);
+        return path.isEmpty() ? WayTaken() : WayTaken{way, path};
+    }
+    return {way, book};
 }
 
 } // namespace
 
 WayTaken offerWaysOut(
     QWidget* parent, const QString& book, const Error& error, const Clock& clock) {
-    QMessageBox box(QMessageBox::Warning, QStringLiteral("Miterbook"), text(error.sentence),
-        QMessageBox::NoButton, parent);
-    box.setTextFormat(Qt::PlainText);
     const bool there = QFileInfo::exists(book);
     const bool held = error.fault == Fault::conflict;
     const bool damaged = error.fault == Fault::storage || error.fault == Fault::notOurs;
-    QPushButton* look = nullptr;
-    QPushButton* backup = nullptr;
-    QPushButton* salvage = nullptr;
-    if (there && (held || error.fault == Fault::storage))
-        look = box.addButton(tr("&Look only"), QMessageBox::ActionRole);
-    if ((damaged || !there) && !backupLines(utf8(book)).empty())
-        backup = box.addButton(tr("Go back to a &backup…"), QMessageBox::ActionRole);
-    if (there && error.fault == Fault::storage)
-        salvage = box.addButton(tr("&Salvage into a new book…"), QMessageBox::ActionRole);
-    box.addButton(QMessageBox::Close);
-    box.exec();
-    const auto* clicked = box.clickedButton();
-    if (look && clicked == look)
-        return {WayOut::look, book};
-    if (backup && clicked == backup && restoreOne(parent, utf8(book), clock))
-        return {WayOut::again, book};
-    if (salvage && clicked == salvage) {
-        const QString path = salvagedBook(parent, book, clock);
-        return path.isEmpty() ? WayTaken() : WayTaken{WayOut::salvaged, path};
-    }
-    return {};
+    QStringList words;
+    std::vector<WayOut> ways;
+    const auto offer = [&](bool possible, const QString& word, WayOut way) {
+        if (!possible)
+            return;
+        words << word;
+        ways.push_back(way);
+    };
+    offer(there && (held || error.fault == Fault::storage), tr("&Look only"), WayOut::look);
+    offer((damaged || !there) && !backupLines(utf8(book)).empty(), tr("Go back to a &backup\u2026"),
+        WayOut::again);
+    offer(there && error.fault == Fault::storage, tr("&Salvage into a new book\u2026"),
+        WayOut::salvaged);
+    const auto chosen = askWay(parent, {text(error.sentence)}, words);
+    return chosen ? take(parent, book, ways[static_cast<std::size_t>(*chosen)], clock) : WayTaken();
 }
 
 } // namespace miterbook

@@ -4,10 +4,10 @@
 #include "papers/write_paper.h"
 #include "printing/pdf.h"
 #include "printing/printable_text.h"
+#include "widgets/question.h"
 
 #include <QFileDialog>
 #include <QFileInfo>
-#include <QMessageBox>
 #include <QSaveFile>
 
 namespace miterbook {
@@ -72,11 +72,8 @@ void savePaperAs(QWidget* parent, const Paper& paper, PageSize size) {
 }
 
 void showPaperError(QWidget* parent, const Error& error) {
-    QMessageBox box(
-        QMessageBox::Warning, QObject::tr("The paper was not made"), {}, QMessageBox::Ok, parent);
-    box.setTextFormat(Qt::PlainText);
-    box.setText(QString::fromStdString(error.sentence));
-    box.exec();
+    tell(parent,
+        {QString::fromStdString(error.sentence), {}, {}, QObject::tr("The paper was not made")});
 }
 
 } // namespace miterbook

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "windows/safety_actions.h"
 
+#include "widgets/question.h"
 #include "windows/app_services.h"
 #include "windows/ask.h"
 #include "windows/backups_dialog.h"
@@ -12,7 +13,6 @@
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QMenu>
-#include <QMessageBox>
 
 using namespace Qt::Literals::StringLiterals;
 
@@ -27,15 +27,6 @@ QString snapshotName(const QString& book) {
     const QString name = QFileInfo(book).completeBaseName() + u' '
         + QDate::currentDate().toString(Qt::ISODate) + u".miterbook"_s;
     return QDir::home().filePath(name);
-}
-
-void tell(QWidget* parent, const QString& sentence, const QString& more, const QString& details) {
-    QMessageBox box(parent);
-    box.setTextFormat(Qt::PlainText);
-    box.setText(sentence);
-    box.setInformativeText(more);
-    box.setDetailedText(details);
-    box.exec();
 }
 
 } // namespace
@@ -94,17 +85,19 @@ void SafetyActions::checkBook() {
 
 void SafetyActions::showFindings(const QStringList& findings) {
     if (findings.isEmpty()) {
-        tell(&m_window, tr("Nothing is wrong with the book."),
-            tr("Every row is as its last change has left it, and every issued paper as it was "
-               "issued."),
-            {});
+        tell(&m_window,
+            {tr("Nothing is wrong with the book."),
+                tr("Every row is as its last change has left it, and every issued paper as it was "
+                   "issued."),
+                {}});
         return;
     }
-    tell(&m_window, tr("The book file is damaged."),
-        tr("Go back to a backup, or close the book and have it salvaged into a new one. The first "
-           "finding: %1")
-            .arg(findings.first()),
-        findings.join(u'\n'));
+    tell(&m_window,
+        {tr("The book file is damaged."),
+            tr("Go back to a backup, or close the book and have it salvaged into a new one. The "
+               "first finding: %1")
+                .arg(findings.first()),
+            findings.join(u'\n')});
 }
 
 } // namespace miterbook

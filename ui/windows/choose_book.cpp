@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "desktop/choose_book.h"
+#include "windows/choose_book.h"
+
+#include "widgets/question.h"
 
 #include <QDir>
 #include <QFileDialog>
-#include <QMessageBox>
-#include <QPushButton>
+#include <QFileInfo>
 #include <QStandardPaths>
 
 namespace miterbook {
@@ -36,21 +37,21 @@ std::optional<BookChoice> askForOld() {
 } // namespace
 
 std::optional<BookChoice> chooseBook() {
-    QMessageBox box;
-    box.setTextFormat(Qt::PlainText);
-    box.setText(QObject::tr("The shop's work is kept in one file, its book."));
-    box.setInformativeText(
-        QObject::tr("A new book begins with starter rates and prices for you to check."));
-    const QPushButton* begin = box.addButton(
-        QObject::tr("Begin a new book…"), QMessageBox::AcceptRole);
-    const QPushButton* open = box.addButton(QObject::tr("Open a book…"), QMessageBox::ActionRole);
-    box.addButton(QMessageBox::Close);
-    box.exec();
-    if (box.clickedButton() == begin)
-        return askForNew();
-    if (box.clickedButton() == open)
-        return askForOld();
-    return std::nullopt;
+    const auto way = askWay(nullptr,
+        {QObject::tr("The shop's work is kept in one file, its book."),
+            QObject::tr("A new book begins with starter rates and prices for you to check."), {}},
+        {QObject::tr("Begin a new book\u2026"), QObject::tr("Open a book\u2026")});
+    if (!way)
+        return std::nullopt;
+    return *way == 0 ? askForNew() : askForOld();
+}
+
+QString askForSalvaged(QWidget* parent, const QString& damaged) {
+    const QFileInfo info(damaged);
+    const QString proposal = info.dir().filePath(
+        info.completeBaseName() + QStringLiteral(" salvaged.miterbook"));
+    return QFileDialog::getSaveFileName(parent, QObject::tr("Salvage into a new book"), proposal,
+        filter, nullptr, QFileDialog::DontConfirmOverwrite);
 }
 
 } // namespace miterbook

@@ -5,6 +5,8 @@
 
 #include <optional>
 
+class QWidget;
+
 namespace miterbook {
 
 /// A book file that the user chose, to be made or opened.
@@ -15,5 +17,8 @@ struct BookChoice {
 
 /// Asks whether to begin a new book or open one, and where. Nothing when the user wants neither.
 std::optional<BookChoice> chooseBook();
+
+/// Asks where the book that is made of a damaged one shall be; empty when the user wants none.
+QString askForSalvaged(QWidget* parent, const QString& damaged);
 
 } // namespace miterbook
