@@ -140,8 +140,7 @@ private:
         add(false,
             m_measure.proud > Length() ? "The jamb stands " + say(off)
                     + " proud: the casing rocks on it and the miter opens at the face. Plane the "
-                      "jamb "
-                      "or pad the wall."
+                      "jamb or pad the wall."
                                        : "The jamb is " + say(off)
                     + " shy: the casing bears on the wall and tips in. Pad the jamb or plane the "
                       "board's edge.");

@@ -220,23 +220,22 @@ Paragraph sawCaution() {
     return {Paragraph::Style::caution,
         {"Power off before a stop is moved or the blade cleared.",
             "Guards in place and closing by themselves. Hands 6 in or more from the blade. Eyes "
-            "and "
-            "ears covered (29 CFR 1926.300 to .304)."}};
+            "and ears covered (29 CFR 1926.300 to .304)."}};
 }
 
 Paragraph dustCaution() {
     return {Paragraph::Style::caution,
         {"Wood and MDF dust: collect it and wear a respirator.",
             "Wood dust is known to cause cancer in people (NTP). Limit on construction sites 15 "
-            "mg/m³ "
-            "of dust in all (29 CFR 1926.55); NIOSH advises 1 mg/m³."}};
+            "mg/m³ of dust in all (29 CFR 1926.55); NIOSH advises 1 mg/m³."}};
 }
 
 Paragraph benchCaution() {
     return {Paragraph::Style::caution,
-        {"Reactive hot-melt adhesive burns, and sensitises skin and airways.",
-            "Gloves, fresh air, and read its safety data sheet. Nailers on sequential trigger. Get "
-            "help with what weighs over 50 lb."}};
+        {"Read the adhesive's safety data sheet; gloves, fresh air.",
+            "Reactive hot-melt burns, and sensitises skin and airways. Nailers on sequential "
+            "trigger. "
+            "Get help with what weighs over 50 lb."}};
 }
 
 void addSawFacts(Paper& paper, const PaperJob& job, const JobFigures& figures) {

@@ -9,8 +9,7 @@ namespace miterbook {
 constexpr std::string_view payrollCaution() {
     return "Before taxes and deductions. Overtime, piece pay, travel and minimum wage are ruled by "
            "federal and state law and differ by state; have a licensed professional confirm how "
-           "you "
-           "pay.";
+           "you pay.";
 }
 
 } // namespace miterbook

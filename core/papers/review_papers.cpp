@@ -145,8 +145,7 @@ Paper planComparisonPaper(const PaperJob& job, const JobFigures&) {
         paper.blocks.emplace_back(lost);
     paper.blocks.emplace_back(Paragraph{Paragraph::Style::body,
         {"Overrun: hours used over hours bid, the mean of the houses. Expected of the next house: "
-         "the "
-         "same drawn towards all houses, the more so the fewer there are."}});
+         "the same drawn towards all houses, the more so the fewer there are."}});
     paper.totals.emplace_back("houses", countCell(std::ssize(results)));
     return paper;
 }

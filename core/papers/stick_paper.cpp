@@ -145,8 +145,7 @@ Paper sticksPaper(const PaperJob& job, const JobFigures& figures) {
     else
         paper.blocks.emplace_back(Paragraph{Paragraph::Style::body,
             {"Drawn to scale, sticks that are cut alike once. In each piece its short point and "
-             "what "
-             "it is for; at the end what is left. ✓: cut already."}});
+             "what it is for; at the end what is left. ✓: cut already."}});
     if (count > 0)
         paper.blocks.emplace_back(sawCaution());
     addSection(paper, "Look at", Paragraph::Style::list, sheet.problems);

@@ -47,8 +47,7 @@ void BookPage::addForms() {
 
 void BookPage::addTables() {
     const QString starter = tr("Rows marked \"starter\" are common practice or plausible prices, "
-                               "not yours: check each one. "
-                               "Typing over a row makes it yours.");
+                               "not yours: check each one. Typing over a row makes it yours.");
     add(tr("Profiles"),
         tr("Mouldings and boards, and the sticks the yard sells them in. ") + starter,
         profilesPanel);
@@ -64,8 +63,7 @@ void BookPage::addTables() {
     add(tr("Crew"), tr("Who works, and their wages an hour before burden."), crewTable);
     add(tr("Burden"),
         tr("What a crew hour costs besides the wage. Of items of one name the latest that has "
-           "begun "
-           "counts: type next year's figures as a row of their own. ")
+           "begun counts: type next year's figures as a row of their own. ")
             + starter,
         burdenTable);
     add(tr("Builders"), tr("Your customers."), buildersTable);

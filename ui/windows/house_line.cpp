@@ -76,8 +76,7 @@ constexpr Column<HouseLine> priceColumn{.title = QT_TRANSLATE_NOOP("Column", "Pr
         [](const HouseLine&, const Book&) {
             return QCoreApplication::translate("Column",
                 "The bid as the house was won; before that from its own plan, the book's prices "
-                "and a "
-                "quick stick plan. Open the house to see the bid.");
+                "and a quick stick plan. Open the house to see the bid.");
         },
     .summed = true};
 
@@ -162,8 +161,7 @@ constexpr Column<HouseLine> standsColumn{.title = QT_TRANSLATE_NOOP("Column", "A
                 return QString();
             return QCoreApplication::translate("Column",
                 "Hours at completion against the bid, by the pace so far: %1 to the profit. Sorted "
-                "from "
-                "the house that loses most.")
+                "from the house that loses most.")
                 .arg(text(formatMoney(line.figure->toProfit)));
         }};
 

@@ -46,8 +46,7 @@ HousesPage::HousesPage(Desk& desk, MoneyDesk& money, QWidget* parent)
     m_either->addWidget(m_panel);
     m_either->addWidget(new EmptyPage(tr("No houses yet"),
         tr("A house is a builder's plan on a lot, with its own measurements, hours and money. "
-           "Enter "
-           "or bring in a plan under Plans, then start a house from it."),
+           "Enter or bring in a plan under Plans, then start a house from it."),
         m_actions.first()));
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);

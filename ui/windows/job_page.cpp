@@ -6,13 +6,13 @@
 #include "desk/text.h"
 #include "stages/stage.h"
 #include "widgets/accent.h"
+#include "widgets/page_stack.h"
 #include "widgets/plain_text.h"
 #include "windows/nav_bar.h"
 #include "windows/selection_bar.h"
 
 #include <QAction>
 #include <QLabel>
-#include <QStackedWidget>
 #include <QVBoxLayout>
 
 using namespace Qt::Literals::StringLiterals;
@@ -26,7 +26,7 @@ JobPage::JobPage(Desk& desk, FigureDesk& figures, QWidget* parent)
     , m_strip(new NavBar(tr("Stages")))
     , m_selection(new SelectionBar(desk, figures))
     , m_next(plainLabel({}))
-    , m_pages(new QStackedWidget) {
+    , m_pages(new PageStack) {
     setAccessibleName(tr("Plan or house"));
     setAccentText(*m_next);
     m_next->setAlignment(Qt::AlignRight | Qt::AlignVCenter);

@@ -5,6 +5,7 @@
 #include "desk/text.h"
 #include "widgets/data_table.h"
 #include "widgets/message_strip.h"
+#include "widgets/page_stack.h"
 #include "windows/app_services.h"
 #include "windows/book_actions.h"
 #include "windows/book_page.h"
@@ -22,7 +23,6 @@
 #include <QKeyEvent>
 #include <QMenuBar>
 #include <QSettings>
-#include <QStackedWidget>
 #include <QStatusBar>
 #include <QVBoxLayout>
 
@@ -64,7 +64,7 @@ void MainWindow::makePages(const std::vector<StageFactory>& stages) {
     m_nav->add({}, tr("The plan or house you are working on (Alt+5)"));
     m_nav->setShown(job, false);
 
-    m_places = new QStackedWidget;
+    m_places = new PageStack;
     m_houses = new HousesPage(m_desk, m_money);
     m_plans = new PlansPage(m_desk, *m_files);
     m_job = new JobPage(m_desk, m_figures);

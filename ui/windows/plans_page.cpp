@@ -77,8 +77,7 @@ PlansPage::PlansPage(Desk& desk, BookActions& files, QWidget* parent)
     m_either->addWidget(m_panel);
     m_either->addWidget(new EmptyPage(tr("No plans yet"),
         tr("A plan is one house design of a builder, with its levels, rooms and openings. Begin "
-           "one, "
-           "or bring in a plan file with Ctrl+B."),
+           "one, or bring in a plan file with Ctrl+B."),
         m_actions.first()));
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);

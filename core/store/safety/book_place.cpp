@@ -83,9 +83,8 @@ std::string placeWarning(const BookPlace& place) {
     std::string text;
     if (place.network) {
         text = "This book lies on a network drive, where a broken connection can damage it and "
-               "where "
-               "the mark that it is in use cannot be relied upon. Keep it on this machine's disk "
-               "and carry a snapshot.";
+               "where the mark that it is in use cannot be relied upon. Keep it on this machine's "
+               "disk and carry a snapshot.";
     } else if (place.synced) {
         text = "This book lies in a folder that is copied to other machines by itself. Do not open "
                "it on two of them at a time: each would go its own way. Close it here before it is "

@@ -11,6 +11,7 @@
 #include "stages/cut/sheet_tab.h"
 #include "stages/cut/sticks_tab.h"
 #include "widgets/empty_page.h"
+#include "widgets/page_stack.h"
 #include "widgets/plain_text.h"
 #include "widgets/seen_refresh.h"
 
@@ -19,7 +20,6 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QStackedLayout>
-#include <QTabWidget>
 #include <QVBoxLayout>
 
 #include <cmath>
@@ -32,7 +32,7 @@ CutPage::CutPage(Desk& desk, FigureDesk& figures, QWidget* parent)
     , m_stack(new QStackedLayout(this))
     , m_level(new QComboBox)
     , m_summary(plainLabel({}))
-    , m_tabs(new QTabWidget)
+    , m_tabs(new PageTabs)
     , m_measures(new MeasuresTab(*m_cut))
     , m_sheet(new SheetTab(*m_cut))
     , m_sticks(new SticksTab(*m_cut))
@@ -92,8 +92,7 @@ void CutPage::refresh() {
     m_summary->setText(saved.byPiece.stopMoves == 0
             ? tr("Nothing to cut yet.")
             : tr("%1 pieces off %2 stop settings. Piece by piece it would be %3 more stop moves "
-                 "and %4 "
-                 "more tape pulls: about %5 minutes.")
+                 "and %4 more tape pulls: about %5 minutes.")
                   .arg(saved.byPiece.stopMoves)
                   .arg(saved.byBatch.stopMoves)
                   .arg(saved.stopMovesSaved())

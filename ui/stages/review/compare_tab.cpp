@@ -42,10 +42,9 @@ FigureRow groupRow(const GroupResult& group, const std::string& name) {
         shareCell(group.overrun), decimalCell(group.overrunSpread * 100, 1),
         shareCell(group.expected.mean), decimalCell(group.callbacks, 1)};
     row.from = CompareTab::tr("The overrun is the mean over its houses of hours used against hours "
-                              "bid, and how much they "
-                              "scatter. Expected of the next one is drawn towards all houses, the "
-                              "more so the fewer there "
-                              "are: %1 % of its own distance is kept, give or take %2 points.")
+                              "bid, and how much they scatter. Expected of the next one is drawn "
+                              "towards all houses, the more so the fewer there are: %1 % of its "
+                              "own distance is kept, give or take %2 points.")
                    .arg(std::lround(group.expected.kept * 100))
                    .arg(group.expected.error * 100, 0, 'f', 1);
     return row;
