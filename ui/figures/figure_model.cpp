@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "figures/figure_model.h"
 
+#include "widgets/column_text.h"
+
 #include <QFont>
 
 #include <algorithm>
@@ -83,6 +85,8 @@ QVariant FigureModel::headerData(int section, Qt::Orientation orientation, int r
     if (orientation != Qt::Horizontal || section < 0 || section >= m_titles.size())
         return {};
     if (role == Qt::DisplayRole)
+        return isNumeric(section) ? narrowTitle(m_titles.at(section)) : m_titles.at(section);
+    if (role == Qt::AccessibleTextRole)
         return m_titles.at(section);
     if (role == Qt::TextAlignmentRole)
         return QVariant::fromValue(

@@ -45,13 +45,20 @@ FigureView::FigureView(const QString& name, const QStringList& titles, QWidget* 
     m_from->setWordWrap(true);
     m_from->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
     m_from->setAccessibleName(tr("Where this comes from"));
-    m_from->setMinimumHeight(m_from->fontMetrics().lineSpacing() * 3);
+    m_from->setMinimumHeight(m_from->fontMetrics().lineSpacing() * 2);
     m_from->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(m_filter);
     layout->addWidget(m_table, 1);
     layout->addWidget(m_from);
+    showFrom();
+}
+
+void FigureView::standBelow() {
+    m_filter->hide();
+    m_invites = false;
+    m_from->setMinimumHeight(0);
     showFrom();
 }
 
@@ -144,7 +151,9 @@ void FigureView::widenFor(const std::vector<int>& rows) {
 void FigureView::showFrom() {
     const QModelIndex current = m_table->currentIndex();
     const QString from = current.data(FigureModel::fromRole).toString();
-    m_from->setText(from.isEmpty() ? tr("Choose a row to see where its numbers come from.") : from);
+    const bool invites = from.isEmpty() && m_invites;
+    m_from->setText(invites ? tr("Choose a row to see where its numbers come from.") : from);
+    m_from->setVisible(m_invites || !from.isEmpty());
 }
 
 void FigureView::copySelection() const {

@@ -20,6 +20,9 @@ public:
     /// `name` is read by screen readers and keeps the column widths.
     FigureView(const QString& name, const QStringList& titles, QWidget* parent = nullptr);
 
+    /// Gives the rows most of the room: no filter, and words below only where there are any. For
+    /// what a row of another view is made of.
+    void standBelow();
     void setRows(std::vector<FigureRow> rows);
     /// The row of the cursor as its place among the rows set; -1 for none.
     int currentRow() const;
@@ -41,6 +44,7 @@ private:
     QLineEdit* m_filter;
     QTableView* m_table;
     QLabel* m_from;
+    bool m_invites = true;         ///< to choose a row, to see where its numbers come from
     bool m_fitted = false;         ///< columns have been fitted to the first rows shown
     bool m_widening = false;       ///< we are at it
     bool m_widenWhenShown = false; ///< rows came while nobody saw them

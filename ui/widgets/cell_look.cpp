@@ -10,16 +10,21 @@ using namespace Qt::Literals::StringLiterals;
 
 namespace miterbook {
 
-QVariant alignmentOf(CellKind kind) {
+bool isNumber(CellKind kind) {
     switch (kind) {
     case CellKind::number:
     case CellKind::length:
     case CellKind::money:
     case CellKind::percent:
-        return QVariant::fromValue(Qt::Alignment(Qt::AlignRight | Qt::AlignVCenter));
+        return true;
     default:
-        return QVariant::fromValue(Qt::Alignment(Qt::AlignLeft | Qt::AlignVCenter));
+        return false;
     }
+}
+
+QVariant alignmentOf(CellKind kind) {
+    return QVariant::fromValue(
+        (isNumber(kind) ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
 }
 
 QVariant fontOf(RowMark mark) {

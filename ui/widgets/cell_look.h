@@ -8,6 +8,7 @@
 
 namespace miterbook {
 
+bool isNumber(CellKind kind);
 /// Numbers to the right, everything else to the left.
 QVariant alignmentOf(CellKind kind);
 /// Struck through when removed, italic when a variant added or changed the row.

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "widgets/column_text.h"
 
+#include <algorithm>
+
 using namespace Qt::Literals::StringLiterals;
 
 namespace miterbook {
@@ -40,6 +42,25 @@ QString onOneLine(const QString& lines) {
     QStringList parts = lines.split(u'\n');
     parts.removeAll(QString());
     return parts.join(u" / "_s);
+}
+
+QString narrowTitle(const QString& title) {
+    constexpr qsizetype longest = 8;
+    if (title.size() <= longest)
+        return title;
+    qsizetype best = -1;
+    qsizetype width = title.size();
+    for (qsizetype at = title.indexOf(u' '); at >= 0; at = title.indexOf(u' ', at + 1)) {
+        const qsizetype wider = std::max(at, title.size() - at - 1);
+        if (wider < width) {
+            width = wider;
+            best = at;
+        }
+    }
+    QString broken = title;
+    if (best >= 0)
+        broken[best] = u'\n';
+    return broken;
 }
 
 } // namespace miterbook

@@ -20,6 +20,10 @@ Result<bool> parseYesNo(const QString& typed);
 /// One line for several: parts joined by " / ".
 QString onOneLine(const QString& lines);
 
+/// The title of a column of numbers, which are narrower than what is said over them: in two lines
+/// where it is long and has several words.
+QString narrowTitle(const QString& title);
+
 /// The trade words of an enumeration.
 template <Worded E>
 QStringList wordsOf() {

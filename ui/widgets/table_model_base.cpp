@@ -84,6 +84,9 @@ QVariant TableModelBase::headerData(int section, Qt::Orientation orientation, in
     if (orientation == Qt::Vertical)
         return role == Qt::DisplayRole ? rowHeader(section) : QVariant();
     if (role == Qt::DisplayRole)
+        return isNumber(kind(section)) ? narrowTitle(titleWithUnit(section))
+                                       : titleWithUnit(section);
+    if (role == Qt::AccessibleTextRole)
         return titleWithUnit(section);
     return role == Qt::TextAlignmentRole ? alignmentOf(kind(section)) : QVariant();
 }

@@ -49,6 +49,7 @@ SheetTab::SheetTab(CutDesk& cut, QWidget* parent)
         top->addWidget(button);
     }
     top->addWidget(m_done);
+    m_pieces->standBelow();
     auto* split = new QSplitter(Qt::Vertical);
     split->addWidget(m_stops);
     split->addWidget(m_pieces);

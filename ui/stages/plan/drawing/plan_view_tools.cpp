@@ -169,9 +169,10 @@ void PlanView::standHere(PlanPoint from, PlanPoint to) {
     }
     const Length start = std::max(std::min(a, b), Length());
     const Length end = std::min(std::max(a, b), wall);
-    perform(breakAdded(*m_level, m_desk.ids(), rowKey(*hit->room),
+    const auto room = rowKey(*hit->room); // the level is drawn anew by what is performed
+    perform(breakAdded(*m_level, m_desk.ids(), room,
         {static_cast<int>(hit->place.wall) + 1, start, end - start, m_standing}));
-    select({{DrawnItem::Kind::room, rowKey(*hit->room)}});
+    select({{DrawnItem::Kind::room, room}});
 }
 
 bool PlanView::take(const QString& typed) {
