@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/hours/time_kit.h"
 
-#include "hours/typed_date.h"
+#include "basics/typed_date.h"
 
 #include <gtest/gtest.h>
 
