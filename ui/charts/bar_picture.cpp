@@ -20,6 +20,10 @@ constexpr std::size_t mostBars = 25; // more cannot be read; the table has them 
 
 void BarPicture::setBars(const QString& title, const QString& axis, const QString& above,
     const QString& below, const std::vector<PictureBar>& bars) {
+    m_axis = axis;
+    m_above = above;
+    m_below = below;
+    m_bars = bars;
     clear();
     auto* over = new QBarSet(above);
     auto* under = new QBarSet(below);
@@ -58,6 +62,13 @@ void BarPicture::setBars(const QString& title, const QString& axis, const QStrin
     const bool both = std::ranges::any_of(bars, [](const auto& bar) { return bar.value < 0; });
     chart()->legend()->setVisible(both);
     finish(title, title + QStringLiteral(". ") + said.join(QStringLiteral("; ")));
+}
+
+std::unique_ptr<ChartPicture> BarPicture::inInk() const {
+    auto other = std::make_unique<BarPicture>(accessibleName());
+    other->useInk();
+    other->setBars(title(), m_axis, m_above, m_below, m_bars);
+    return other;
 }
 
 } // namespace miterbook

@@ -83,7 +83,7 @@ void LinePicture::addLine(const PictureLine& line) {
         dots->setMarkerShape(QScatterSeries::MarkerShapeRotatedRectangle);
         dots->setMarkerSize(9);
         dots->setBorderColor(ink());
-        dots->setColor(palette().color(QPalette::Base));
+        dots->setColor(ground());
         series = dots;
     } else {
         series = new QLineSeries;
@@ -100,6 +100,9 @@ void LinePicture::addLine(const PictureLine& line) {
 
 void LinePicture::setLines(const QString& title, const QString& axis,
     const std::vector<PictureLine>& lines, const PictureBand& band, const QString& words) {
+    m_axis = axis;
+    m_lines = lines;
+    m_band = band;
     clear();
     addBand(band);
     for (const PictureLine& line : lines)
@@ -120,6 +123,13 @@ void LinePicture::setLines(const QString& title, const QString& axis,
     up->applyNiceNumbers();
     chart()->legend()->setVisible(true);
     finish(title, words);
+}
+
+std::unique_ptr<ChartPicture> LinePicture::inInk() const {
+    auto other = std::make_unique<LinePicture>(accessibleName());
+    other->useInk();
+    other->setLines(title(), m_axis, m_lines, m_band, words());
+    return other;
 }
 
 } // namespace miterbook

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "widgets/column_text.h"
 
+#include "basics/typed_date.h"
+#include "job/book.h"
+
 using namespace Qt::Literals::StringLiterals;
 
 namespace miterbook {
@@ -40,6 +43,12 @@ QString onOneLine(const QString& lines) {
     QStringList parts = lines.split(u'\n');
     parts.removeAll(QString());
     return parts.join(u" / "_s);
+}
+
+Result<Date> dayIn(const QString& typed, const Book& book) {
+    if (typed.trimmed().isEmpty())
+        return noDate;
+    return parseNearDate(utf8(typed), book.prices.shop().monthFirst, book.prices.day());
 }
 
 } // namespace miterbook

@@ -265,7 +265,7 @@ void ExtrasTab::approve() {
     auto* when = dialog.addDate(tr("&On which day"), m_bill.today());
     Result<Extra> approved = *extra;
     const bool said = dialog.run([&]() -> Result<void> {
-        const auto day = FieldDialog::dateIn(*when);
+        const auto day = FieldDialog::dateIn(*when, m_bill.book());
         if (!day)
             return day.error();
         approved = approvedExtra(*extra, utf8(who->text().trimmed()), *day);

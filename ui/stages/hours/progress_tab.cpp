@@ -51,6 +51,9 @@ ProgressTab::ProgressTab(WeekDesk& week, FigureDesk& figures, QWidget* parent)
     split->setStretchFactor(0, 3);
     split->setStretchFactor(1, 2);
     layout->addWidget(split, 1);
+    m_picture->printFor([this] {
+        return PaperJob{m_week.book(), {}, m_week.house(), {}, m_week.today()};
+    });
     connect(&week, &WeekDesk::changed, this, &ProgressTab::refresh);
     connect(&figures, &FigureDesk::sawRowsChanged, this, [this] {
         m_stale = true; // units hung count
