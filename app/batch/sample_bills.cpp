@@ -107,7 +107,7 @@ private:
         if (house.number == 3)
             m_diary.on(
                 addDays(house.first, -8), [this, house](Date day) { return ahead(house, day); });
-        m_diary.on(house.dayAt(60), [this, house](Date day) { return bill(house, day, false); });
+        m_diary.on(house.dayAt(45), [this, house](Date day) { return bill(house, day, false); });
         if (house.underway)
             return;
         m_diary.on(
@@ -215,17 +215,17 @@ private:
         })->second;
     }
 
-    /// One payment in six comes in two parts; the third house's last is too much by 125.
+    /// One larger payment in four comes in two parts; one retainage is paid with 125 too much.
     void planPayment(const SampleHouse& house, const Invoice& invoice) {
         const Habit& habit = habitOf(house);
         const Date day = addDays(
             invoice.date, habit.paysAfter + static_cast<int>(m_draw.below(habit.paysWithin)));
         Money first = invoice.total();
-        if (m_draw.one(6)) {
+        if (invoice.total() > Money::dollars(1000) && m_draw.one(4)) {
             first = Money::dollars(invoice.total().cents() * 6 / 1000);
             planPart(house, invoice.builder, addDays(day, 21), invoice.total() - first);
         }
-        if (house.number == 2 && invoice.kind == InvoiceKind::draw)
+        if (house.number == m_houses - 4 && invoice.kind == InvoiceKind::release)
             first += Money::dollars(125);
         planPart(house, invoice.builder, day, first);
     }
@@ -256,8 +256,15 @@ private:
         return m_opened.perform(edit.take());
     }
 
+    /// Waivers have gone out but for the last three weeks'.
     Result<void> addReminders() {
         EditBuilder edit(book(), "Enter reminders");
+        for (const auto& [id, waiver] : book().jobs.of<Reminder>()) {
+            Reminder sent = waiver;
+            sent.done = addDays(waiver.due, 3);
+            if (waiver.payment && waiver.due < addDays(m_today, -21))
+                edit.put(sent);
+        }
         const auto add = [&](ReminderKind kind, const char* title, int days) {
             Reminder reminder;
             reminder.id = ids().next<Reminder>();

@@ -28,7 +28,7 @@ struct SampleYear {
 ///   (10 % retained, a waiver with each payment), by stage, and on completion (5 % retained);
 /// - extras and backcharges are as sample_extras.h says; the fourth house pays a deposit, the last
 ///   draw of the fifth is voided and issued again;
-/// - payments come by the builders' habits: in time, late, one in six in two parts, one too large;
+/// - payments come by the builders' habits: in time, late, one in four in two parts, one too large;
 ///   the third builder has not paid for 150 days. Retainage is asked for a month after the end, and
 ///   a house that has brought all it can is paid.
 ///
