@@ -104,8 +104,7 @@ TEST_F(SampleBills, AreNumberedWithoutGapsInTheOrderOfTheirDays) {
     ASSERT_GT(all.size(), 20U);
     for (std::size_t i = 0; i < all.size(); ++i) {
         EXPECT_EQ(all[i].number, static_cast<int>(i) + 1);
-        if (i > 0)
-            EXPECT_LE(all[i - 1].date, all[i].date) << all[i].number;
+        EXPECT_LE(all[i == 0 ? 0 : i - 1].date, all[i].date) << all[i].number;
         EXPECT_LE(all[i].date, endOfYear);
     }
 }

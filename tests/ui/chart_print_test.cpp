@@ -22,16 +22,16 @@ using namespace Qt::Literals::StringLiterals;
 namespace miterbook {
 namespace {
 
-constexpr Date monday{std::chrono::year(2026), std::chrono::March, std::chrono::day(2)};
+constexpr Date firstDay{std::chrono::year(2026), std::chrono::March, std::chrono::day(2)};
 
 void fill(LinePicture& picture) {
     picture.setLines(u"Hours of the house"_s, u"hours"_s,
         {{u"used"_s, PictureLine::Look::line,
-             {{monday, 0}, {addDays(monday, 2), 14}, {addDays(monday, 4), 31}}},
-            {u"bid"_s, PictureLine::Look::dashed, {{monday, 40}, {addDays(monday, 4), 40}}},
+             {{firstDay, 0}, {addDays(firstDay, 2), 14}, {addDays(firstDay, 4), 31}}},
+            {u"bid"_s, PictureLine::Look::dashed, {{firstDay, 40}, {addDays(firstDay, 4), 40}}},
             {u"at completion"_s, PictureLine::Look::dotted,
-                {{monday, 46}, {addDays(monday, 4), 46}}}},
-        {u"nine times in ten"_s, {monday, addDays(monday, 4)}, {38, 42}, {50, 49}},
+                {{firstDay, 46}, {addDays(firstDay, 4), 46}}}},
+        {u"nine times in ten"_s, {firstDay, addDays(firstDay, 4)}, {38, 42}, {50, 49}},
         u"31 of 40 hours bid are used."_s);
 }
 
@@ -51,7 +51,8 @@ QImage printed(const ChartPicture& picture) {
     painter.end();
     const QString folder = qEnvironmentVariable("MITERBOOK_PICTURES");
     if (!folder.isEmpty())
-        paper.save(folder + u"/printed-"_s + picture.metaObject()->className()[11] + u".png"_s);
+        paper.save(folder + u"/printed-"_s
+            + QString::fromLatin1(picture.metaObject()->className() + 11) + u".png"_s);
     return paper;
 }
 
@@ -131,7 +132,7 @@ TYPED_TEST(PrintedPicture, HasAButtonOnlyWhereThereIsSomethingToPrintItFor) {
     ASSERT_NE(button, nullptr);
     EXPECT_FALSE(button->isVisible());
     EXPECT_FALSE(picture.savePdf(u"/nowhere.pdf"_s).ok());
-    picture.printFor([&] { return PaperJob{kit.book(), {}, {}, {}, monday}; });
+    picture.printFor([&] { return PaperJob{kit.book(), {}, {}, {}, firstDay}; });
     EXPECT_TRUE(button->isVisible());
     EXPECT_FALSE(button->accessibleName().isEmpty());
     EXPECT_LE(button->geometry().right(), picture.width());
@@ -141,7 +142,7 @@ TYPED_TEST(PrintedPicture, IsSavedOnASheetOfTheShop) {
     UiKit kit;
     TypeParam picture(u"A picture"_s);
     fill(picture);
-    picture.printFor([&] { return PaperJob{kit.book(), {}, {}, {}, monday}; });
+    picture.printFor([&] { return PaperJob{kit.book(), {}, {}, {}, firstDay}; });
     QTemporaryDir folder;
     const QString path = folder.filePath(u"picture.pdf"_s);
     ASSERT_TRUE(picture.savePdf(path).ok());
@@ -153,8 +154,9 @@ TYPED_TEST(PrintedPicture, IsSavedOnASheetOfTheShop) {
     EXPECT_TRUE(words.contains(u"Page 1 of 1"_s)) << words.toStdString();
     const QString folderOfPictures = qEnvironmentVariable("MITERBOOK_PICTURES");
     if (!folderOfPictures.isEmpty())
-        QFile::copy(
-            path, folderOfPictures + u'/' + picture.metaObject()->className()[11] + u".pdf"_s);
+        QFile::copy(path,
+            folderOfPictures + u'/' + QString::fromLatin1(picture.metaObject()->className() + 11)
+                + u".pdf"_s);
     const auto failed = picture.savePdf(folder.filePath(u"no/such/folder.pdf"_s));
     ASSERT_FALSE(failed.ok());
     EXPECT_NE(failed.error().sentence.find("Could not write"), std::string::npos);
@@ -164,7 +166,7 @@ TYPED_TEST(PrintedPicture, IsPreviewedLikeAPaper) {
     UiKit kit;
     TypeParam picture(u"A picture"_s);
     fill(picture);
-    picture.printFor([&] { return PaperJob{kit.book(), {}, {}, {}, monday}; });
+    picture.printFor([&] { return PaperJob{kit.book(), {}, {}, {}, firstDay}; });
     bool seen = false;
     QTimer::singleShot(0, qApp, [&] {
         auto* dialog = qobject_cast<PreviewDialog*>(QApplication::activeModalWidget());

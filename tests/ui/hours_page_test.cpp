@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A week typed with the keyboard, a timer that is a row of the book, hours against the bid.
 #include "desk/figure_desk.h"
+#include "desk/text.h"
 #include "job/house_forecast.h"
 #include "job/house_stage.h"
 #include "stages/hours/entries_tab.h"
