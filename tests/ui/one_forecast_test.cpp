@@ -134,7 +134,8 @@ TEST_F(OneForecast, OnceItIsFinished) {
 
 TEST_F(OneForecast, AtTheRateOfTheBidThatWasWon) {
     toStage(HouseStage::underway);
-    spend(PieceOfWork::doors, 6000);
+    for (int day = 0; day < 9; ++day)
+        spend(PieceOfWork::doors, 600);
     CrewMember first = m_kit.book().prices.of<CrewMember>().begin()->second;
     first.wage = first.wage + Money::dollars(40);
     ASSERT_TRUE(m_kit.desk().perform(putEdit(m_kit.book(), "Raise", first)));

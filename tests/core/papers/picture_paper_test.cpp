@@ -18,7 +18,7 @@ TEST(PicturePaper, SaysOfWhichHouseAndWhen) {
     EXPECT_EQ(std::get<Paragraph>(paper.blocks.front()).lines,
         std::vector<std::string>{"31 of 40 are used."});
     const std::string words = paperText(paper);
-    for (const char* part : {"Harrow Homes", "Lot 7", "03/20/2026", "31 of 40 are used."})
+    for (const char* part : {"Harrow Homes", "Lot 7", "3/20/2026", "31 of 40 are used."})
         EXPECT_NE(words.find(part), std::string::npos) << part << " in\n" << words;
 }
 
