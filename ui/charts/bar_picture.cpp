@@ -39,9 +39,9 @@ void BarPicture::setBars(const QString& title, const QString& axis, const QStrin
         over->append(std::max(bar.value, 0.0));
         under->append(std::min(bar.value, 0.0));
         QString name = bar.name;
-        while (names.contains(name))
-            name += u' '; // two of one name are two bars
-        names << name;
+        while (names.contains(name.toHtmlEscaped()))
+            name += u' ';              // two of one name are two bars
+        names << name.toHtmlEscaped(); // painted as rich text by Qt
     }
     for (std::size_t i = 0; i < count; ++i)
         said << bars[i].name + QStringLiteral(": ") + bars[i].said;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "charts/chart_picture.h"
 
+#include "basics/quote.h"
 #include "desk/text.h"
 #include "papers/picture_paper.h"
 #include "printing/pdf.h"
@@ -15,6 +16,7 @@
 #include <QGraphicsLayout>
 #include <QGraphicsScene>
 #include <QLegend>
+#include <QLegendMarker>
 #include <QToolButton>
 
 namespace miterbook {
@@ -85,7 +87,8 @@ void ChartPicture::clear() {
 
 void ChartPicture::finish(const QString& title, const QString& words) {
     m_title = title;
-    chart()->setTitle(plainTitle(title));
+    if (!m_inInk) // a sheet has its own
+        chart()->setTitle(plainTitle(title));
     setAccessibleDescription(words);
     setToolTip(safeTip(words));
     dress();
@@ -99,6 +102,8 @@ void ChartPicture::dress() {
     chart()->setTitleFont(bold);
     chart()->legend()->setLabelColor(ink());
     chart()->legend()->setFont(font());
+    for (QLegendMarker* marker : chart()->legend()->markers())
+        marker->setFont(font()); // what a new one measures with is not what it is painted with
     QColor grid = ink();
     grid.setAlphaF(0.2F);
     for (QAbstractAxis* axis : chart()->axes()) {
@@ -155,7 +160,7 @@ Paper ChartPicture::sheet(const PaperJob& job) const {
     std::vector<std::string> lines;
     for (const QString& line : said.split(u'\n'))
         lines.push_back(utf8(line));
-    return picturePaper(job, utf8(m_title), std::move(lines));
+    return picturePaper(job, capitalised(utf8(m_title)), std::move(lines));
 }
 
 Result<void> ChartPicture::savePdf(const QString& path) const {

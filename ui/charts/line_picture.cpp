@@ -42,6 +42,12 @@ struct PictureSpan {
     }
 };
 
+/// At each end and between, but no day twice.
+int ticksOver(const PictureSpan& span) {
+    constexpr qreal day = 86'400'000;
+    return std::clamp(static_cast<int>((span.last - span.first) / day) + 1, 2, 5);
+}
+
 PictureSpan spanOf(const std::vector<PictureLine>& lines, const PictureBand& band) {
     PictureSpan span;
     for (const PictureLine& line : lines) {
@@ -111,6 +117,7 @@ void LinePicture::setLines(const QString& title, const QString& axis,
     auto* across = new QDateTimeAxis;
     across->setFormat(QStringLiteral("d MMM yy"));
     across->setRange(whenOf(span.first), whenOf(span.last));
+    across->setTickCount(ticksOver(span));
     auto* up = new QValueAxis;
     up->setTitleText(axis.toHtmlEscaped());
     up->setRange(0, span.highest > 0 ? span.highest * 1.05 : 1);

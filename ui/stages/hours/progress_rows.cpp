@@ -146,9 +146,6 @@ constexpr Column<ProgressRow> progressTable[] = {
         .edit = typeDone,
         .number = [](const ProgressRow& row) { return row.work.done.basisPoints(); },
         .whereFrom = howKnown},
-    Column<ProgressRow>{.title = QT_TRANSLATE_NOOP("Column", "Known by"),
-        .read = [](const ProgressRow& row,
-                    const Book&) { return row.all ? QString() : text(word(row.work.by)); }},
     unitsOf<unitsDoneOf>(QT_TRANSLATE_NOOP("Column", "Finished")),
     unitsOf<unitsBidOf>(QT_TRANSLATE_NOOP("Column", "Of")),
     hoursOf<forecastOf>(QT_TRANSLATE_NOOP("Column", "At completion")).from(forecastFrom),
@@ -161,6 +158,9 @@ constexpr Column<ProgressRow> progressTable[] = {
         .number = toProfit,
         .write
         = [](std::int64_t cents, const Book&) { return text(formatMoney(Money::cents(cents))); }},
+    Column<ProgressRow>{.title = QT_TRANSLATE_NOOP("Column", "Known by"),
+        .read = [](const ProgressRow& row,
+                    const Book&) { return row.all ? QString() : text(word(row.work.by)); }},
 };
 
 } // namespace

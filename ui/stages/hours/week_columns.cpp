@@ -50,7 +50,8 @@ constexpr Column<Row> personColumn() {
             keyIn(row).person = *person;
             return {};
         },
-        .choices = [](const Row&, const Book& book) { return people(book); }};
+        .choices = [](const Row&, const Book& book) { return people(book); },
+        .letters = 16};
 }
 
 template <class Row>
@@ -65,7 +66,8 @@ constexpr Column<Row> houseColumn() {
             keyIn(row).house = *house;
             return {};
         },
-        .choices = [](const Row&, const Book& book) { return houses(book); }};
+        .choices = [](const Row&, const Book& book) { return houses(book); },
+        .letters = 14};
 }
 
 template <class Row>
@@ -87,7 +89,8 @@ constexpr Column<Row> whatColumn() {
             key.kind = what->kind;
             return {};
         },
-        .choices = [](const Row&, const Book&) { return whatChoices(); }};
+        .choices = [](const Row&, const Book&) { return whatChoices(); },
+        .letters = 20}; // stool and apron window
 }
 
 template <std::size_t day>
