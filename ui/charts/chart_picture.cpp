@@ -102,8 +102,11 @@ void ChartPicture::dress() {
     chart()->setTitleFont(bold);
     chart()->legend()->setLabelColor(ink());
     chart()->legend()->setFont(font());
-    for (QLegendMarker* marker : chart()->legend()->markers())
-        marker->setFont(font()); // what a new one measures with is not what it is painted with
+    for (QLegendMarker* marker : chart()->legend()->markers()) {
+        // Of series without lines or dots Qt finds no shape, and then neither fills nor measures.
+        if (marker->type() != QLegendMarker::LegendMarkerTypeXY)
+            marker->setShape(QLegend::MarkerShapeRectangle);
+    }
     QColor grid = ink();
     grid.setAlphaF(0.2F);
     for (QAbstractAxis* axis : chart()->axes()) {
