@@ -58,15 +58,17 @@ HouseBid houseBid(const Book& book, const JobFigures& figures) {
 
 HouseProgress houseForecast(
     const Book& book, const House& house, const HouseBid& bid, const std::vector<DoneSaid>& hung) {
+    if (isFinished(house)) { // whatever was said of it before
+        HouseProgress progress = houseProgress(bid.works, book.time.summedEntries(house.id));
+        finishProgress(progress);
+        return progress;
+    }
     std::vector<DoneSaid> shares = hung;
     for (const auto& [id, said] : book.jobs.of<WorkDone>()) {
         if (said.house == house.id)
             shares.push_back({said.work, said.done, DoneBy::said});
     }
-    HouseProgress progress = houseProgress(bid.works, book.time.summedEntries(house.id), shares);
-    if (isFinished(house))
-        finishProgress(progress);
-    return progress;
+    return houseProgress(bid.works, book.time.summedEntries(house.id), shares);
 }
 
 } // namespace miterbook
