@@ -124,7 +124,7 @@ public:
         for (int n = 0; n < all; ++n) {
             const bool underway = n >= m_year.finished;
             const int daysAgo = underway ? 9 - 4 * (n - m_year.finished)
-                                         : 360 - n * 330 / std::max(1, m_year.finished);
+                                         : 360 - n * 270 / std::max(1, m_year.finished);
             if (auto made = makeHouse(n, addDays(m_year.today, -daysAgo), underway); !made)
                 return made;
         }

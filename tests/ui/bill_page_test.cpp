@@ -130,6 +130,12 @@ TEST_F(BillPageTest, AnExtraIsPricedByTheBooksRates) {
     EXPECT_EQ(linesOf(book(), firstExtra()).size(), 1U);
     EXPECT_EQ(cellText(m_page.extras().table(), 0, u"Stands at"_s), u"priced, NOT APPROVED"_s);
     EXPECT_TRUE(m_page.nextStep().contains(u"Two more doors"_s));
+    EXPECT_EQ(cellText(m_page.extras().table(), 0, u"Material"_s), u"150.00"_s);
+    goTo(m_page.extras().table(), 0, u"Material"_s);
+    typeCell(m_page.extras().table(), u"163.20"_s);
+    EXPECT_EQ(firstExtra().material, Money::cents(16320)) << "what it came to";
+    m_kit.desk().undoStack().undo();
+    EXPECT_EQ(firstExtra().material, Money::dollars(150));
     m_kit.desk().undoStack().undo();
     EXPECT_TRUE(book().jobs.of<Extra>().empty());
 }

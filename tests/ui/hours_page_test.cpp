@@ -312,6 +312,23 @@ TEST_F(HoursPageTest, ProgressIsTheOneForecast) {
             hungShares(m_kit.book(), figures)));
 }
 
+TEST_F(HoursPageTest, OfAFinishedHouseItIsSaidWhatItTook) {
+    typeLine(u"doors"_s, u"8 / 2"_s);
+    House house = *m_kit.book().house(m_house);
+    house.stage = HouseStage::finished;
+    EditBuilder done(m_kit.book(), "Finish");
+    putHouseStage(done, m_kit.book(), m_kit.desk().ids(), house, m_kit.desk().clock().today(),
+        &m_figures.figures().estimate);
+    ASSERT_TRUE(m_kit.desk().perform(done.take()));
+    EXPECT_TRUE(m_page->progress().summary().contains(u"It took "_s))
+        << m_page->progress().summary().toStdString();
+    EXPECT_FALSE(m_page->progress().summary().contains(u"As it goes"_s));
+    m_page->tabs().setCurrentIndex(1);
+    typeDone(PieceOfWork::stairs, u"25"_s);
+    EXPECT_TRUE(m_kit.refused().contains(u"is finished"_s)) << m_kit.refused().toStdString();
+    EXPECT_FALSE(m_page->nextStep().contains(u"more hours than bid"_s));
+}
+
 TEST_F(HoursPageTest, TheRowsOfProgressAddUp) {
     typeLine(u"doors"_s, u"8 / 2"_s);
     const HouseProgress& progress = m_page->progress().progress();

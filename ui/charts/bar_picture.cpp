@@ -59,6 +59,8 @@ void BarPicture::setBars(const QString& title, const QString& axis, const QStrin
     series->attachAxis(across);
     across->setTitleText(axis.toHtmlEscaped());
     across->applyNiceNumbers();
+    if (across->max() - across->min() >= 100)
+        across->setLabelFormat(QStringLiteral("%.0f"));
     const bool both = std::ranges::any_of(bars, [](const auto& bar) { return bar.value < 0; });
     chart()->legend()->setVisible(both);
     finish(title, title + QStringLiteral(". ") + said.join(QStringLiteral("; ")));

@@ -49,8 +49,9 @@ AgingTab::AgingTab(MoneyDesk& money, QWidget* parent)
     auto* split = new QSplitter(Qt::Vertical);
     split->addWidget(panel);
     split->addWidget(m_picture);
-    split->setStretchFactor(0, 3);
-    split->setStretchFactor(1, 2);
+    split->setStretchFactor(0, 1);
+    split->setStretchFactor(1, 1);
+    split->setSizes({fontMetrics().height() * 20, fontMetrics().height() * 20});
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(split, 1);
     layout->addWidget(hintLabel(tr("Retainage that is held is not owed yet and stands under To "

@@ -45,6 +45,11 @@ TEST_F(ReviewedHouse, TheMaterialOfExtrasIsACost) {
     EXPECT_EQ(house.price, Money::dollars(4480));
     EXPECT_EQ(house.cost, Money::dollars(1000 + 150 + 85));
     EXPECT_EQ(house.bidProfit, Money::dollars(1000)) << "nobody bid the extra";
+    EXPECT_EQ(extras->bidProfit(), Money());
+    Money bidProfit;
+    for (const WorkResult& work : house.works)
+        bidProfit += work.bidProfit();
+    EXPECT_EQ(house.bidProfit, bidProfit) << "the rows add up to the total";
 }
 
 TEST_F(ReviewedHouse, WhatNobodyAgreedToCostsNothing) {

@@ -39,6 +39,7 @@ constexpr Column<Extra> extraColumns[] = {
     dateColumn<&Extra::asked>(QT_TRANSLATE_NOOP("Column", "Asked on")),
     Column<Extra>{.title = QT_TRANSLATE_NOOP("Column", "Stands at"), .read = standingText},
     moneyColumn<&Extra::price>(QT_TRANSLATE_NOOP("Column", "Price")).sum(),
+    moneyColumn<&Extra::material>(QT_TRANSLATE_NOOP("Column", "Material")).sum(),
     textColumn<&Extra::approvedBy>(QT_TRANSLATE_NOOP("Column", "Approved by")).computed(),
     dateColumn<&Extra::approved>(QT_TRANSLATE_NOOP("Column", "Approved on")).computed(),
     dateColumn<&Extra::done>(QT_TRANSLATE_NOOP("Column", "Done on")).computed(),

@@ -118,7 +118,9 @@ void ProgressTab::draw() {
         return;
     std::map<Date, Hours> days;
     for (const auto& [id, entry] : m_week.book().time.read()) {
-        if (m_week.house() && entry.house == m_week.house())
+        const bool isExtra = bidWorkOf(entry)
+            == PieceOfWork::extras; // not bid, not in the forecast
+        if (m_week.house() && entry.house == m_week.house() && !isExtra)
             days[entry.date] += entry.time;
     }
     m_picture->setVisible(!days.empty());
@@ -141,6 +143,23 @@ void ProgressTab::draw() {
         {}, m_summary->text());
 }
 
+/// What hours over the bid, or under it, do to the profit.
+QString ProgressTab::sayMore(Hours more, const QString& money) const {
+    const House* house = m_week.book().house(m_week.house());
+    const bool done = house && isFinished(*house);
+    const bool over = more > Hours();
+    const QString hours = text(formatHours(over ? more : Hours() - more));
+    if (done) {
+        return (over ? tr("It took %1 hours more than bid, which took %2 from the profit.")
+                     : tr("It took %1 hours less than bid, which added %2 to the profit."))
+            .arg(hours, money);
+    }
+    return (over
+            ? tr("As it goes it will take %1 hours more than bid, which takes %2 from the profit.")
+            : tr("As it goes it will take %1 hours less than bid, which adds %2 to the profit."))
+        .arg(hours, money);
+}
+
 void ProgressTab::say() {
     if (!m_week.house()) {
         m_summary->setText(tr("Hours are held against the bid of a house. Start a house from this "
@@ -153,15 +172,8 @@ void ProgressTab::say() {
     QString said = tr("%1 of %2 hours bid are used, %3 % is done.")
                        .arg(text(formatHours(m_progress.used)), text(formatHours(m_progress.bid)),
                            text(formatPercent(m_progress.done)));
-    if (more > Hours())
-        said += u' '
-            + tr(
-                "As it goes it will take %1 hours more than bid, which takes %2%3 from the profit.")
-                  .arg(text(formatHours(more)), sign, text(formatMoney(lost)));
-    else if (more < Hours())
-        said += u' '
-            + tr("As it goes it will take %1 hours less than bid, which adds %2%3 to the profit.")
-                  .arg(text(formatHours(Hours() - more)), sign, text(formatMoney(Money() - lost)));
+    if (more != Hours())
+        said += u' ' + sayMore(more, sign + text(formatMoney(lost < Money() ? -lost : lost)));
     for (const std::string& note : m_progress.notes)
         said += u'\n' + text(note);
     m_summary->setText(said);

@@ -36,6 +36,7 @@ private:
     TableModelBase* makeModel();
     void refresh();
     void say();
+    QString sayMore(Hours more, const QString& money) const;
     void draw();
 
     WeekDesk& m_week;
