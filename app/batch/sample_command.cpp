@@ -39,13 +39,17 @@ Result<void> runSample(const QCommandLineParser& parser, Console& console) {
         return opened.error();
     if (const auto made = addSampleYear(*opened, year); !made)
         return made;
-    console.out << "An invented year: " << year.finished << " houses finished, 2 underway.\n";
+    const JobTables& jobs = opened->book().jobs;
+    console.out << "An invented year: " << year.finished << " houses finished, 2 underway; "
+                << jobs.of<Invoice>().size() << " invoices issued, " << jobs.of<Payment>().size()
+                << " payments.\n";
     return {};
 }
 
 } // namespace
 
 const Command sampleCommand{"sample",
-    "give a book a year of invented houses and hours to try things on", declareSample, runSample};
+    "give a book a year of invented houses, hours and bills to try things on", declareSample,
+    runSample};
 
 } // namespace miterbook

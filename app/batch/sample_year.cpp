@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "batch/sample_year.h"
 
+#include "batch/sample_bills.h"
 #include "batch/sample_draw.h"
 #include "job/figures.h"
 #include "job/house_stage.h"
@@ -123,11 +124,11 @@ public:
         for (int n = 0; n < all; ++n) {
             const bool underway = n >= m_year.finished;
             const int daysAgo = underway ? 9 - 4 * (n - m_year.finished)
-                                         : 360 - n * 330 / std::max(1, m_year.finished);
+                                         : 360 - n * 270 / std::max(1, m_year.finished);
             if (auto made = makeHouse(n, addDays(m_year.today, -daysAgo), underway); !made)
                 return made;
         }
-        return {};
+        return addSampleBills(m_opened, m_houses, m_year.today, m_year.seed + 1);
     }
 
 private:
@@ -162,6 +163,7 @@ private:
         if (auto done = m_opened.perform(*begun); !done)
             return done;
         const House house = std::prev(m_opened.book().jobs.of<House>().end())->second;
+        m_houses.push_back(house.id);
         return workHouse(house, isWeekday(first) ? first : nextWeekday(first), underway);
     }
 
@@ -226,6 +228,7 @@ private:
     SampleDraw m_draw;
     std::vector<Id<Plan>> m_plans;
     std::vector<Id<CrewMember>> m_crew;
+    std::vector<Id<House>> m_houses; ///< made so far
     std::map<std::pair<Id<Plan>, PieceOfWork>, double> m_paces;
 };
 

@@ -24,7 +24,17 @@ struct SampleYear {
 /// - a house takes travel each day, punch at the end, waiting one time in five, and is called back
 ///   to one time in four.
 ///
-/// Edits go through the book like any other, one for each house and its bid, and one for its hours.
+/// - every house has a contract at its bid's prices. Builders are billed in turn by piece of work
+///   (10 % retained, a waiver with each payment), by stage, and on completion (5 % retained);
+/// - extras and backcharges are as sample_extras.h says; the fourth house pays a deposit, the last
+///   draw of the fifth is voided and issued again;
+/// - payments come by the builders' habits: in time, late, one in four in two parts, one too large;
+///   the third builder has not paid for 150 days. Retainage is asked for a month after the end, and
+///   a house that has brought all it can is paid.
+///
+/// Edits go through the book like any other and are those of the screens: one for each house and
+/// its bid, one for its hours, then the money of all houses by day, so that invoices are numbered
+/// as they were issued.
 /// Errors: a book without a plan or without a crew.
 Result<void> addSampleYear(OpenedBook& opened, const SampleYear& year);
 

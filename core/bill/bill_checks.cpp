@@ -92,6 +92,8 @@ Result<void> checkExtra(const Extra& extra) {
         return badInput("Say in a few words what the extra is.");
     if (!isAmount(extra.price))
         return badInput("The price of an extra is up to 100 million.");
+    if (!isAmount(extra.material))
+        return badInput("The material of an extra is up to 100 million.");
     if (isAgreed(extra) && (isBlank(extra.approvedBy) || !extra.approved.ok()))
         return badInput("Say who approved the extra " + inQuotes(extra.title) + ", and when.");
     return {};

@@ -43,6 +43,7 @@ struct Extra {
     Date approved = noDate;
     std::string approvedBy;
     Date done = noDate;
+    Money material; ///< what its material costs the shop; begins as its lines say
 
     bool operator==(const Extra&) const = default;
 };
@@ -56,7 +57,8 @@ struct Describe<Extra> {
             field("asked_by", &Extra::askedBy), field("title", &Extra::title),
             field("note", &Extra::note), field("state", &Extra::state),
             field("price", &Extra::price), field("approved", &Extra::approved),
-            field("approved_by", &Extra::approvedBy), field("done", &Extra::done));
+            field("approved_by", &Extra::approvedBy), field("done", &Extra::done),
+            field("material", &Extra::material));
     }
 };
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "hours/hours_checks.h"
 
+#include "basics/number_text.h"
 #include "basics/quote.h"
 
 namespace miterbook {
@@ -58,6 +59,16 @@ Result<void> checkSoldWork(const SoldWork& sold) {
 Result<void> checkSoldTask(const SoldTask& sold) {
     if (sold.hours < Hours() || sold.quantity < Quantity() || sold.factor <= Percent())
         return badInput("A bid counts neither hours nor quantities below zero.");
+    return {};
+}
+
+Result<void> checkWorkDone(const WorkDone& said) {
+    if (said.done < Percent() || said.done > Percent::hundred()) {
+        return badInput(capitalised(word(said.work)) + " can be from 0 to 100 % done, not "
+            + formatPercent(said.done) + " %.");
+    }
+    if (said.work == PieceOfWork::extras)
+        return badInput("Each extra is done or not; say so where it is billed.");
     return {};
 }
 

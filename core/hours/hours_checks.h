@@ -6,6 +6,7 @@
 #include "hours/pay_terms.h"
 #include "hours/sold_bid.h"
 #include "hours/timer.h"
+#include "hours/work_done.h"
 
 namespace miterbook {
 
@@ -18,5 +19,6 @@ Result<void> checkCrewPay(const CrewPay& pay);
 Result<void> checkPieceRate(const PieceRate& rate);
 Result<void> checkSoldWork(const SoldWork& sold);
 Result<void> checkSoldTask(const SoldTask& sold);
+Result<void> checkWorkDone(const WorkDone& said);
 
 } // namespace miterbook

@@ -30,20 +30,23 @@ Quantity finished(const TimeEntry& entry) {
     return counts && doneUnit(entry) == doneUnit(entry.work) ? entry.done : Quantity();
 }
 
-void takeShare(WorkProgress& work, const std::vector<DoneSaid>& said) {
-    const DoneSaid* best = nullptr;
+/// Takes a share where it is known better than the one that is there.
+void takeShare(WorkProgress& work, Percent done, DoneBy by) {
+    if (by <= work.by)
+        return;
+    work.done = std::clamp(done, Percent(), Percent::hundred());
+    work.by = by;
+}
+
+void takeShares(WorkProgress& work, const std::vector<DoneSaid>& said) {
     for (const DoneSaid& each : said) {
-        if (each.work == work.work && (!best || each.by > best->by))
-            best = &each;
+        if (each.work == work.work)
+            takeShare(work, each.done, each.by);
     }
-    if (best) {
-        work.done = std::clamp(best->done, Percent(), Percent::hundred());
-        work.by = best->by;
-    } else if (work.unitsBid > Quantity() && work.unitsDone > Quantity()) {
+    if (work.unitsBid > Quantity() && work.unitsDone > Quantity()) {
         const auto share = roundedQuotient(
             Wide(work.unitsDone.thousandths()) * 10'000, work.unitsBid.thousandths());
-        work.done = std::min(Percent::basisPoints(share), Percent::hundred());
-        work.by = DoneBy::units;
+        takeShare(work, Percent::basisPoints(share), DoneBy::units);
     }
 }
 
@@ -67,6 +70,7 @@ Hours forecastOf(const WorkProgress& work) {
 /// Work on extras stands in its own line: it was not bid, and the builder pays for it.
 void sumUp(HouseProgress& house) {
     double earned = 0;
+    house.bid = Hours();
     house.used = house.lost;
     house.forecast = house.lost;
     for (const WorkProgress& work : house.works) {
@@ -113,12 +117,21 @@ HouseProgress houseProgress(const std::vector<WorkBid>& bids, const std::vector<
         work.unitsDone += finished(entry);
     }
     for (WorkProgress& work : house.works) {
-        takeShare(work, said);
+        takeShares(work, said);
         work.forecast = forecastOf(work);
         noteSurplus(work, house.notes);
     }
     sumUp(house);
     return house;
+}
+
+void finishProgress(HouseProgress& house) {
+    for (WorkProgress& work : house.works) {
+        takeShare(work, Percent::hundred(), DoneBy::finished);
+        work.forecast = work.used;
+    }
+    sumUp(house);
+    house.done = Percent::hundred();
 }
 
 void troubleFirst(std::vector<HouseTrouble>& houses) {

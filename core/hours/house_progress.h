@@ -8,14 +8,15 @@
 
 namespace miterbook {
 
-/// How the share done of a piece of work is known.
-enum class DoneBy { unknown, units, ticks, said };
+/// How the share done of a piece of work is known; what is counted, later in the list, is better
+/// than what was said.
+enum class DoneBy { unknown, said, units, ticks, finished };
 
 template <>
 struct Words<DoneBy> {
-    static constexpr std::array list{Word{DoneBy::unknown, "not known"},
+    static constexpr std::array list{Word{DoneBy::unknown, "not known"}, Word{DoneBy::said, "said"},
         Word{DoneBy::units, "units finished"}, Word{DoneBy::ticks, "pieces hung"},
-        Word{DoneBy::said, "said"}};
+        Word{DoneBy::finished, "house finished"}};
 };
 
 /// A share done that is known otherwise than by the units of the time entries.
@@ -57,12 +58,15 @@ struct HouseProgress {
     bool operator==(const HouseProgress&) const = default;
 };
 
-/// Holds a house's entries against its bid. The share done of a piece of work is what was said,
-/// else its ticks, else units finished / units bid (at most 100 %). Forecast of a piece of work:
+/// Holds a house's entries against its bid. The share done of a piece of work is its ticks, else
+/// units finished / units bid (at most 100 %), else what was said. Forecast of a piece of work:
 /// its bid hours by CPI so far once a tenth is done, else as bid; with an unknown share the larger
 /// of bid and used; what is done took what it took.
 HouseProgress houseProgress(const std::vector<WorkBid>& bids, const std::vector<TimeEntry>& entries,
     const std::vector<DoneSaid>& said = {});
+
+/// The same once the house is finished: all of it is done, and took what it took.
+void finishProgress(HouseProgress& house);
 
 /// A house on the first screen: how it stands.
 struct HouseTrouble {

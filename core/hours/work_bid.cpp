@@ -17,4 +17,16 @@ std::vector<WorkBid> workBids(const Estimate& estimate) {
     return bids;
 }
 
+Money crewRateIn(const std::vector<WorkBid>& bids) {
+    Money labour;
+    Hours hours;
+    for (const WorkBid& bid : bids) {
+        labour += bid.labour;
+        hours += bid.hours;
+    }
+    return hours > Hours()
+        ? Money::cents(roundedQuotient(Wide(labour.cents()) * 60, hours.minutes()))
+        : Money();
+}
+
 } // namespace miterbook

@@ -24,4 +24,7 @@ struct WorkBid {
 /// done (a window's frame, not its jamb extension).
 std::vector<WorkBid> workBids(const Estimate& estimate);
 
+/// The burdened hour that a bid was reckoned with; nothing where it has no labour.
+Money crewRateIn(const std::vector<WorkBid>& bids);
+
 } // namespace miterbook

@@ -2,8 +2,8 @@
 #include "io/hours_reading.h"
 
 #include "basics/number_text.h"
+#include "basics/typed_date.h"
 #include "hours/entry_checks.h"
-#include "hours/typed_date.h"
 #include "io/csv_table.h"
 #include "io/hours_words.h"
 

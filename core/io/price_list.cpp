@@ -2,9 +2,9 @@
 #include "io/price_list.h"
 
 #include "basics/number_text.h"
+#include "basics/typed_date.h"
 #include "book/checks.h"
 #include "book/stick_prices.h"
-#include "hours/typed_date.h"
 #include "io/csv_table.h"
 #include "io/decoded_text.h"
 

@@ -53,9 +53,10 @@ using BookRows = RowKinds<Shop, Practice, Terms, Builder, Profile, Stick, StickP
     Consumable, LabourRate, Factor, PiecePrice, CrewMember, Burden, HeaderName, PlanSet, Plan,
     House, BidSetup, Scenario, Variant, Swap, Level, Room, Opening, Closet, Stair, WallTreatment,
     OtherWork, SheetFile, Underlay, Dismissal, Bench, Measure, CutPiece, SawTest, RackMove, SawSpot,
-    PlanTie, TimeEntry, Timer, WeekApproval, PayTerms, CrewPay, PieceRate, SoldWork, SoldTask,
-    BillingSetup, BillingTerms, Contract, Extra, Backcharge, IssuedPaper, SentBid, Invoice,
-    InvoiceVoid, Payment, Allocation, Reminder, HouseDate, ExtraLine, InvoiceLine, Attachment>;
+    PlanTie, TimeEntry, Timer, WorkDone, WeekApproval, PayTerms, CrewPay, PieceRate, SoldWork,
+    SoldTask, BillingSetup, BillingTerms, Contract, Extra, Backcharge, IssuedPaper, SentBid,
+    Invoice, InvoiceVoid, Payment, Allocation, Reminder, HouseDate, ExtraLine, InvoiceLine,
+    Attachment>;
 
 template <class Row>
 concept BookRow = BookRows::has<Row>;

@@ -26,6 +26,8 @@ std::string builderName(const Book& book, Id<Builder> id) {
 }
 
 Result<void> priceByLines(const Book& book, Extra& extra, const std::vector<ExtraLine>& lines) {
+    for (const ExtraLine& line : lines)
+        extra.material += line.material;
     if (lines.empty() || extra.price != Money())
         return {};
     const auto price = priceExtra(lines, book.prices);

@@ -13,6 +13,7 @@
 #include "hours/pay_terms.h"
 #include "hours/time_book.h"
 #include "hours/timer.h"
+#include "hours/work_done.h"
 #include "job/house.h"
 #include "job/house_date.h"
 #include "job/sent_bid.h"
@@ -26,8 +27,8 @@ namespace miterbook {
 
 /// Rows of which all are always in memory besides the price book's.
 using JobTables = Tables<PlanSet, Plan, House, BidSetup, Scenario, SentBid, Bench, SoldWork, Timer,
-    WeekApproval, PayTerms, CrewPay, PieceRate, BillingSetup, BillingTerms, Contract, Extra,
-    Backcharge, Invoice, InvoiceVoid, Payment, Allocation, Reminder, HouseDate>;
+    WorkDone, WeekApproval, PayTerms, CrewPay, PieceRate, BillingSetup, BillingTerms, Contract,
+    Extra, Backcharge, Invoice, InvoiceVoid, Payment, Allocation, Reminder, HouseDate>;
 
 /// Whether rows of this kind are always in memory and belong to one plan (a house only comes from
 /// one).

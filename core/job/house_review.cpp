@@ -9,30 +9,26 @@ namespace miterbook {
 
 namespace {
 
-/// The burdened hour that a bid was reckoned with; the book's of today where it has no labour.
+/// The burdened hour of the bid; the book's of today where it has no labour.
 Money crewRateOf(const std::vector<WorkBid>& bids, const Book& book) {
-    Money labour;
-    Hours hours;
-    for (const WorkBid& bid : bids) {
-        labour += bid.labour;
-        hours += bid.hours;
-    }
-    if (hours <= Hours() || labour <= Money())
-        return book.prices.crewRate();
-    return Money::cents(roundedQuotient(Wide(labour.cents()) * 60, hours.minutes()));
+    const Money rate = crewRateIn(bids);
+    return rate > Money() ? rate : book.prices.crewRate();
 }
 
 /// What came to a house besides its bid.
 struct BesidesBid {
     Money extras;
+    Money extrasMaterial;
     Money backcharges;
 };
 
 std::map<Id<House>, BesidesBid> besidesBids(const Book& book) {
     std::map<Id<House>, BesidesBid> besides;
     for (const auto& [id, extra] : book.jobs.of<Extra>()) {
-        if (isAgreed(extra))
-            besides[extra.house].extras += extra.price;
+        if (!isAgreed(extra))
+            continue;
+        besides[extra.house].extras += extra.price;
+        besides[extra.house].extrasMaterial += extra.material;
     }
     for (const auto& [id, backcharge] : book.jobs.of<Backcharge>()) {
         if (backcharge.state == BackchargeState::accepted)
@@ -41,11 +37,11 @@ std::map<Id<House>, BesidesBid> besidesBids(const Book& book) {
     return besides;
 }
 
-/// The material of extras is known only of opened houses, so it is in no result.
 HouseResult resultFrom(
     const Book& book, const House& house, std::vector<WorkBid> bids, const BesidesBid& besides) {
     HouseFacts facts;
     facts.extras = besides.extras;
+    facts.extrasMaterial = besides.extrasMaterial;
     facts.backcharges = besides.backcharges;
     facts.house = house.id;
     facts.plan = house.plan;

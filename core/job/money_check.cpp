@@ -5,6 +5,7 @@
 #include "basics/quote.h"
 #include "bill/account.h"
 #include "job/bills.h"
+#include "job/rows_after.h"
 
 #include <algorithm>
 #include <set>
@@ -16,17 +17,8 @@ namespace {
 /// The rows of one kind as the edit will leave them.
 template <class Row>
 std::vector<Row> rowsAfter(const Book& book, const Edit& edit) {
-    Table<Row> table = book.jobs.of<Row>();
-    for (const Change& change : edit.changes) {
-        if (!change.row().is<Row>())
-            continue;
-        if (const Row* after = rowIn<Row>(change.after))
-            table.put(*after);
-        else
-            table.erase(Id<Row>(change.before->id()));
-    }
     std::vector<Row> rows;
-    for (const auto& [id, row] : table)
+    for (const auto& [id, row] : tableAfter<Row>(book, edit))
         rows.push_back(row);
     return rows;
 }

@@ -13,6 +13,7 @@
 #include "job/money_check.h"
 #include "job/row_title.h"
 #include "job/sent_bids.h"
+#include "job/twin_check.h"
 #include "job/week_check.h"
 #include "plan/plan_checks.h"
 
@@ -151,6 +152,10 @@ Result<void> checkOne(const Book&, const TimeEntry& entry) {
 
 Result<void> checkOne(const Book&, const Timer& timer) {
     return checkTimer(timer);
+}
+
+Result<void> checkOne(const Book&, const WorkDone& said) {
+    return checkWorkDone(said);
 }
 
 Result<void> checkOne(const Book&, const WeekApproval& approval) {
@@ -299,6 +304,8 @@ Result<void> checkRows(const Book& book, const Edit& edit) {
         return issued;
     if (auto sent = checkSentBids(book, edit); !sent)
         return sent;
+    if (auto twins = checkTwins(book, edit); !twins)
+        return twins;
     return checkMoney(book, edit);
 }
 

@@ -70,7 +70,7 @@ PaperTable groupTable(const PaperJob& job, const std::vector<HouseResult>& resul
     const std::string& sign = job.book.prices.shop().currency;
     PaperTable table;
     table.title = "By " + std::string(word(by));
-    table.columns = {{capitalised(word(by)), left, 26}, {"Houses", right, 9},
+    table.columns = {{capitalised(word(by)), left, 34}, {"Houses", right, 9},
         {"Used, h", right, 11}, {"Profit a house", right, 15}, {"Per hour", right, 12},
         {"An opening, h", right, 13}, {"100 ft base, h", right, 13}, {"Overrun", right, 11},
         {"Expected", right, 11}};

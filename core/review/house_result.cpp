@@ -30,6 +30,7 @@ std::map<PieceOfWork, WorkResult> bidWorks(const HouseFacts& facts) {
         work.bid += bid.hours;
         work.units += bid.units;
         work.price += bid.price;
+        work.bidPrice += bid.price;
         work.bidCost += bid.cost;
         work.cost += bid.cost - bid.labour;
     }
@@ -80,7 +81,6 @@ HouseResult houseResult(const HouseFacts& facts) {
         result.bidProfit += work.bidProfit();
         result.works.push_back(work);
     }
-    result.bidProfit -= facts.extras; // nobody bid them
     return result;
 }
 

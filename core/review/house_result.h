@@ -28,12 +28,13 @@ struct WorkResult {
     Hours bid;
     Hours used;
     Quantity units; ///< in doneUnit(work)
-    Money price;
+    Money price;    ///< with what was agreed on extras
+    Money bidPrice; ///< as it was bid
     Money bidCost;
     Money cost; ///< bidCost with the hours used in place of those bid
 
     Money profit() const { return price - cost; }
-    Money bidProfit() const { return price - bidCost; }
+    Money bidProfit() const { return bidPrice - bidCost; }
     bool operator==(const WorkResult&) const = default;
 };
 

@@ -96,3 +96,43 @@ TEST(Printer, PrintsOnlyThePagesAsked) {
     ASSERT_TRUE(file.open(QIODevice::ReadOnly));
     EXPECT_EQ(file.readAll().count("/Type /Page\n"), 1);
 }
+
+TEST(PaperBelow, IsPaintedOnWhatIsLeftOfTheLastPage) {
+    const SampleJob job;
+    for (const Paper& paper : {takeoffPaper(job.houseJob(), job.figures), Paper{}}) {
+        QTemporaryDir folder;
+        QPrinter printer(QPrinter::HighResolution);
+        printer.setOutputFormat(QPrinter::PdfFormat);
+        printer.setOutputFileName(folder.filePath(QStringLiteral("paper.pdf")));
+        setPage(printer, PageSize::letter);
+        int times = 0;
+        QRectF room;
+        const PaperPainter painter(paper, printer, [&](QPainter&, const QRectF& left) {
+            ++times;
+            room = left;
+        });
+        ASSERT_TRUE(painter.paint().ok());
+        EXPECT_EQ(times, 1) << painter.pageCount() << " pages";
+        double lowest = 0;
+        for (const PlacedBlock& placed : painter.set().page(painter.pageCount() - 1))
+            lowest = std::max(lowest, placed.top + placed.block->height);
+        EXPECT_GE(room.top(), lowest);
+        EXPECT_GE(room.height(), 0);
+        EXPECT_LT(room.bottom(), painter.set().footer(0).height) << "above the footer";
+    }
+}
+
+TEST(PaperBelow, IsNotOnAPrintOfEarlierPages) {
+    const SampleJob job;
+    QTemporaryDir folder;
+    QPrinter printer(QPrinter::HighResolution);
+    printer.setOutputFormat(QPrinter::PdfFormat);
+    printer.setOutputFileName(folder.filePath(QStringLiteral("paper.pdf")));
+    setPage(printer, PageSize::letter);
+    int times = 0;
+    const PaperPainter painter(takeoffPaper(job.houseJob(), job.figures), printer,
+        [&](QPainter&, const QRectF&) { ++times; });
+    ASSERT_GE(painter.pageCount(), 2);
+    ASSERT_TRUE(painter.paint({1, 1}).ok());
+    EXPECT_EQ(times, 0);
+}

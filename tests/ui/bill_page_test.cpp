@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "charts/bar_picture.h"
 #include "desk/figure_desk.h"
 #include "papers/write_paper.h"
 #include "stages/bill/bill_desk.h"
@@ -10,6 +11,7 @@
 #include "ui/ui_kit.h"
 #include "widgets/data_table.h"
 #include "widgets/field_dialog.h"
+#include "windows/aging_tab.h"
 #include "windows/dates_tab.h"
 #include "windows/money_desk.h"
 #include "windows/office_page.h"
@@ -128,6 +130,12 @@ TEST_F(BillPageTest, AnExtraIsPricedByTheBooksRates) {
     EXPECT_EQ(linesOf(book(), firstExtra()).size(), 1U);
     EXPECT_EQ(cellText(m_page.extras().table(), 0, u"Stands at"_s), u"priced, NOT APPROVED"_s);
     EXPECT_TRUE(m_page.nextStep().contains(u"Two more doors"_s));
+    EXPECT_EQ(cellText(m_page.extras().table(), 0, u"Material"_s), u"150.00"_s);
+    goTo(m_page.extras().table(), 0, u"Material"_s);
+    typeCell(m_page.extras().table(), u"163.20"_s);
+    EXPECT_EQ(firstExtra().material, Money::cents(16320)) << "what it came to";
+    m_kit.desk().undoStack().undo();
+    EXPECT_EQ(firstExtra().material, Money::dollars(150));
     m_kit.desk().undoStack().undo();
     EXPECT_TRUE(book().jobs.of<Extra>().empty());
 }
@@ -223,6 +231,10 @@ TEST_F(BillPageTest, TheOfficeListsWhatIsOwedAndDue) {
     EXPECT_EQ(cellText(office.aging(), 0, u"Builder"_s), u"Hollis Homes"_s);
     EXPECT_NE(cellText(office.aging(), 0, u"Owed"_s), u"0.00"_s);
     picture(office, u"office-owes"_s);
+    const BarPicture& owed = office.agingTab().picture();
+    EXPECT_TRUE(owed.isVisible());
+    EXPECT_TRUE(owed.words().contains(u"0 to 30 days: $"_s)) << owed.words().toStdString();
+    EXPECT_FALSE(owed.words().contains(u"left of payments"_s)) << "nobody paid too much";
     office.tabs().setCurrentIndex(1);
     EXPECT_EQ(cellText(office.houses(), 0, u"House"_s), u"Lot 7"_s);
     picture(office, u"office-to-bill"_s);
@@ -235,6 +247,35 @@ TEST_F(BillPageTest, TheOfficeListsWhatIsOwedAndDue) {
     office.tabs().setCurrentIndex(2);
     EXPECT_TRUE(office.findChild<RemindersTab*>()->due().contains(u"Liability policy"_s));
     picture(office, u"office-reminders"_s);
+}
+
+TEST_F(BillPageTest, ThePictureOfWhatIsOwedFollowsTheMoney) {
+    MoneyDesk money(m_kit.desk());
+    OfficePage office(m_kit.desk(), money);
+    office.show();
+    const BarPicture& owed = office.agingTab().picture();
+    EXPECT_FALSE(owed.isVisible()) << "nobody owes anything";
+    agree();
+    answer({});
+    m_page.draw().issueDraw();
+    EXPECT_TRUE(owed.isVisible());
+    const Invoice& invoice = book().jobs.of<Invoice>().begin()->second;
+    const auto paid = recordPayment(book(), m_kit.desk().ids(),
+        {{}, invoice.builder, m_kit.desk().clock().today(), invoice.total() + Money::dollars(125),
+            "check 7"});
+    ASSERT_TRUE(paid.ok());
+    ASSERT_TRUE(m_kit.desk().perform(*paid));
+    EXPECT_TRUE(owed.words().contains(u"left of payments: $-125.00"_s)
+        || owed.words().contains(u"left of payments: $\u2212125.00"_s))
+        << owed.words().toStdString();
+}
+
+TEST_F(BillPageTest, DaysOfADialogAreTypedAsPeopleDo) {
+    agree();
+    answer({{u"Date"_s, u"11/24/2026"_s}});
+    m_page.draw().issueDraw();
+    ASSERT_EQ(book().jobs.of<Invoice>().size(), 1U);
+    EXPECT_EQ(isoDate(book().jobs.of<Invoice>().begin()->second.date), "2026-11-24");
 }
 
 TEST_F(BillPageTest, DatesClashInWords) {

@@ -1,12 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A week typed with the keyboard, a timer that is a row of the book, hours against the bid.
 #include "desk/figure_desk.h"
+#include "desk/text.h"
+#include "job/house_forecast.h"
 #include "job/house_stage.h"
 #include "stages/hours/entries_tab.h"
 #include "stages/hours/hours_dialog.h"
 #include "stages/hours/hours_page.h"
 #include "stages/hours/hours_stage.h"
 #include "stages/hours/pay_tab.h"
+#include "stages/hours/progress_rows.h"
 #include "stages/hours/progress_tab.h"
 #include "stages/hours/timer_bar.h"
 #include "stages/hours/week_columns.h"
@@ -54,6 +57,28 @@ protected:
         typeCell(grid(), what, Qt::Key_Tab);
         goTo(grid(), row, u"Mon"_s);
         typeCell(grid(), monday, Qt::Key_Tab);
+    }
+    const WorkProgress& workOf(PieceOfWork work) const {
+        const auto& works = m_page->progress().progress().works;
+        return *std::ranges::find(works, work, &WorkProgress::work);
+    }
+    int rowOf(PieceOfWork work) const {
+        const DataTable& table = m_page->progress().table();
+        for (int row = 0; row < table.proxy().rowCount(); ++row) {
+            if (cellText(table, row, u"Piece of work"_s) == text(word(work)))
+                return row;
+        }
+        ADD_FAILURE() << word(work);
+        return 0;
+    }
+    QString doneOf(PieceOfWork work) const {
+        return cellText(m_page->progress().table(), rowOf(work), u"Done"_s);
+    }
+    void typeDone(PieceOfWork work, const QString& typed) {
+        DataTable& table = m_page->progress().table();
+        goTo(table, rowOf(work), u"Done"_s);
+        typeCell(table, typed, Qt::Key_Return);
+        goTo(table, rowOf(work), u"Done"_s);
     }
     void picture(int tab, const QString& name) {
         m_page->tabs().setCurrentIndex(tab);
@@ -132,6 +157,40 @@ TEST_F(HoursPageTest, LastWeeksLinesAreRepeated) {
     EXPECT_EQ(entries().size(), 1U);
 }
 
+TEST_F(HoursPageTest, RepeatingSaysWhatIsTrue) {
+    EXPECT_FALSE(m_page->week().repeatLastWeek());
+    EXPECT_TRUE(m_kit.refused().contains(u"nothing to repeat"_s)) << m_kit.refused().toStdString();
+    m_page->week().showWeekOf(addDays(m_page->week().first(), -7));
+    typeLine(u"windows"_s, u"8"_s);
+    m_page->week().showWeekOf(m_page->week().today());
+    ASSERT_TRUE(m_page->week().repeatLastWeek());
+    EXPECT_FALSE(m_page->week().repeatLastWeek()) << "it waits to be filled in";
+    EXPECT_TRUE(m_kit.refused().contains(u"is here already"_s)) << m_kit.refused().toStdString();
+}
+
+TEST_F(HoursPageTest, DaysHaveRoomForHoursAndUnits) {
+    const int wide = grid().fontMetrics().horizontalAdvance(u"7.75 / 120"_s);
+    for (const QString& day : {u"Mon"_s, u"Thu"_s, u"Sun"_s}) {
+        EXPECT_GE(grid().columnWidth(columnOf(grid(), day)), wide) << day.toStdString();
+    }
+    typeLine(u"windows"_s, u"8"_s);
+    EXPECT_GE(grid().columnWidth(columnOf(grid(), u"Tue"_s)), wide);
+}
+
+TEST_F(HoursPageTest, TheDayOfAnEntryIsTypedAsPeopleDo) {
+    typeLine(u"windows"_s, u"8"_s);
+    m_page->tabs().setCurrentIndex(2);
+    DataTable& table = *m_page->tabs().currentWidget()->findChild<DataTable*>();
+    for (const auto& [typed, iso] : {std::pair{u"11/24"_s, "2026-11-24"},
+             std::pair{u"24 Nov 2026"_s, "2026-11-24"}, std::pair{u"11/23/26"_s, "2026-11-23"}}) {
+        goTo(table, 0, u"Date"_s);
+        typeCell(table, typed, Qt::Key_Tab);
+        ASSERT_EQ(entries().size(), 1U);
+        EXPECT_EQ(isoDate(entries().begin()->second.date), iso)
+            << typed.toStdString() << ' ' << m_kit.refused().toStdString();
+    }
+}
+
 TEST_F(HoursPageTest, AnApprovedWeekStaysAsItIs) {
     m_page->week().showWeekOf(addDays(m_page->week().first(), -7));
     typeLine(u"windows"_s, u"8"_s);
@@ -179,6 +238,108 @@ TEST_F(HoursPageTest, HoursAreHeldAgainstTheBid) {
     EXPECT_GT(doors->forecast, doors->bid);
     EXPECT_TRUE(m_page->progress().summary().contains(u"more than bid"_s))
         << m_page->progress().summary().toStdString();
+}
+
+TEST_F(HoursPageTest, WhatIsDoneIsTypedWhereNothingCountsIt) {
+    typeLine(u"stairs"_s, u"6"_s);
+    m_page->tabs().setCurrentIndex(1);
+    EXPECT_EQ(doneOf(PieceOfWork::stairs), u"not known"_s);
+    const Hours before = workOf(PieceOfWork::stairs).forecast;
+    typeDone(PieceOfWork::stairs, u"25"_s);
+    EXPECT_EQ(m_kit.refused(), QString());
+    EXPECT_EQ(doneOf(PieceOfWork::stairs), u"25"_s);
+    EXPECT_EQ(workOf(PieceOfWork::stairs).by, DoneBy::said);
+    EXPECT_EQ(workOf(PieceOfWork::stairs).forecast, Hours::whole(24)) << "6 h are a quarter [calc]";
+    ASSERT_EQ(m_kit.book().jobs.of<WorkDone>().size(), 1U);
+    EXPECT_EQ(m_kit.keeper().kept().jobs.of<WorkDone>().size(), 1U) << "it is in the file";
+    m_kit.desk().undoStack().undo();
+    EXPECT_EQ(doneOf(PieceOfWork::stairs), u"not known"_s);
+    EXPECT_EQ(workOf(PieceOfWork::stairs).forecast, before);
+    m_kit.desk().undoStack().redo();
+    EXPECT_EQ(doneOf(PieceOfWork::stairs), u"25"_s);
+}
+
+TEST_F(HoursPageTest, WhatWasSaidIsTakenBackByNothing) {
+    m_page->tabs().setCurrentIndex(1);
+    typeDone(PieceOfWork::stairs, u"40 %"_s);
+    ASSERT_EQ(m_kit.book().jobs.of<WorkDone>().size(), 1U) << m_kit.refused().toStdString();
+    typeDone(PieceOfWork::stairs, u"55.5"_s);
+    ASSERT_EQ(m_kit.book().jobs.of<WorkDone>().size(), 1U);
+    EXPECT_EQ(m_kit.book().jobs.of<WorkDone>().begin()->second.done, Percent::basisPoints(5550));
+    const DataTable& table = m_page->progress().table();
+    QTest::keyClick(&m_page->progress().table(), Qt::Key_Delete);
+    EXPECT_TRUE(m_kit.book().jobs.of<WorkDone>().empty()) << table.currentIndex().row();
+    EXPECT_EQ(doneOf(PieceOfWork::stairs), u"not known"_s);
+}
+
+TEST_F(HoursPageTest, AShareBeyondAllIsRefused) {
+    m_page->tabs().setCurrentIndex(1);
+    for (const auto& typed : {u"101"_s, u"-5"_s, u"nearly"_s}) {
+        typeDone(PieceOfWork::stairs, typed);
+        EXPECT_FALSE(m_kit.refused().isEmpty()) << typed.toStdString();
+        EXPECT_TRUE(m_kit.book().jobs.of<WorkDone>().empty()) << typed.toStdString();
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Escape);
+    }
+}
+
+TEST_F(HoursPageTest, WhatIsCountedIsNotTypedOver) {
+    typeLine(u"doors"_s, u"8 / 2"_s);
+    m_page->tabs().setCurrentIndex(1);
+    typeDone(PieceOfWork::doors, u"90"_s);
+    EXPECT_TRUE(m_kit.refused().contains(u"are written down as finished"_s))
+        << m_kit.refused().toStdString();
+    EXPECT_TRUE(m_kit.book().jobs.of<WorkDone>().empty());
+}
+
+TEST_F(HoursPageTest, TheWholeHouseFollowsFromItsPieces) {
+    m_page->tabs().setCurrentIndex(1);
+    DataTable& table = m_page->progress().table();
+    const int last = table.proxy().rowCount() - 1;
+    EXPECT_EQ(cellText(table, last, u"Piece of work"_s), u"all"_s);
+    goTo(table, last, u"Done"_s);
+    typeCell(table, u"50"_s, Qt::Key_Tab);
+    EXPECT_TRUE(m_kit.refused().contains(u"follows from its pieces of work"_s))
+        << m_kit.refused().toStdString();
+}
+
+TEST_F(HoursPageTest, ProgressIsTheOneForecast) {
+    typeLine(u"doors"_s, u"8 / 2"_s);
+    m_page->tabs().setCurrentIndex(1);
+    typeDone(PieceOfWork::stairs, u"30"_s);
+    const JobFigures& figures = m_figures.figures();
+    EXPECT_EQ(m_page->progress().progress(),
+        houseForecast(m_kit.book(), *m_kit.book().house(m_house), houseBid(m_kit.book(), figures),
+            hungShares(m_kit.book(), figures)));
+}
+
+TEST_F(HoursPageTest, OfAFinishedHouseItIsSaidWhatItTook) {
+    typeLine(u"doors"_s, u"8 / 2"_s);
+    House house = *m_kit.book().house(m_house);
+    house.stage = HouseStage::finished;
+    EditBuilder done(m_kit.book(), "Finish");
+    putHouseStage(done, m_kit.book(), m_kit.desk().ids(), house, m_kit.desk().clock().today(),
+        &m_figures.figures().estimate);
+    ASSERT_TRUE(m_kit.desk().perform(done.take()));
+    EXPECT_TRUE(m_page->progress().summary().contains(u"It took "_s))
+        << m_page->progress().summary().toStdString();
+    EXPECT_FALSE(m_page->progress().summary().contains(u"As it goes"_s));
+    m_page->tabs().setCurrentIndex(1);
+    typeDone(PieceOfWork::stairs, u"25"_s);
+    EXPECT_TRUE(m_kit.refused().contains(u"is finished"_s)) << m_kit.refused().toStdString();
+    EXPECT_FALSE(m_page->nextStep().contains(u"more hours than bid"_s));
+}
+
+TEST_F(HoursPageTest, TheRowsOfProgressAddUp) {
+    typeLine(u"doors"_s, u"8 / 2"_s);
+    const HouseProgress& progress = m_page->progress().progress();
+    const auto rows = progressRows(m_house, progress, m_page->progress().crewRate());
+    ASSERT_EQ(rows.size(), progress.works.size() + 1);
+    Hours used;
+    for (const ProgressRow& row : rows)
+        used += row.all ? Hours() : row.work.used;
+    EXPECT_TRUE(rows.back().all);
+    EXPECT_EQ(rows.back().work.used, used) << "nothing waited";
+    EXPECT_EQ(rows.back().over(), progress.forecast - progress.bid);
 }
 
 TEST_F(HoursPageTest, TheBidThatWasWonStandsWhenRatesChange) {

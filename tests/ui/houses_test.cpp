@@ -76,6 +76,39 @@ TEST(Houses, WinningKeepsTheBidAndFinishingNotesTheDay) {
     EXPECT_TRUE(kit.book().soldBid(kit.book().house(house)->work).empty());
 }
 
+TEST(Houses, DaysAreTypedAsPeopleDo) {
+    UiKit kit;
+    const Id<House> house = kit.startHouse("Lot 14");
+    MoneyDesk money(kit.desk());
+    HousesPage page(kit.desk(), money);
+    page.show();
+    auto* table = page.findChild<DataTable*>();
+    const auto typed = [&](const QString& words) {
+        goTo(*table, 0, u"Started"_s);
+        typeCell(*table, words);
+        return isoDate(kit.book().house(house)->started);
+    };
+    EXPECT_EQ(typed(u"11/20/2026"_s), "2026-11-20");
+    EXPECT_EQ(typed(u"Nov 3"_s), "2026-11-03");
+    EXPECT_EQ(typed(u"1/7"_s), "2027-01-07") << "the nearest such day";
+    EXPECT_EQ(typed(u"2.12.26"_s), "2026-12-02");
+    EXPECT_EQ(typed(u"2026-11-25"_s), "2026-11-25");
+    EXPECT_EQ(typed(u"soon"_s), "2026-11-25");
+    EXPECT_TRUE(kit.refused().contains(u"is not a date"_s)) << kit.refused().toStdString();
+}
+
+TEST(Houses, OneNameOnOnePlanSetIsRefused) {
+    UiKit kit;
+    ASSERT_TRUE(kit.startHouse("Lot 14"));
+    const Id<House> other = kit.startHouse("Lot 15");
+    House twin = *kit.book().house(other);
+    twin.name = "lot 14";
+    EXPECT_FALSE(kit.desk().perform(putEdit(kit.book(), "Rename", twin)));
+    EXPECT_TRUE(kit.refused().contains(u"give this one another name"_s))
+        << kit.refused().toStdString();
+    EXPECT_EQ(kit.book().house(other)->name, "Lot 15");
+}
+
 TEST(Houses, ThoseInTroubleComeFirst) {
     UiKit kit;
     ASSERT_TRUE(kit.startHouse("Lot 14"));

@@ -110,6 +110,24 @@ TEST_F(ReviewPageTest, PlansAreComparedInATableAndAPicture) {
     }
 }
 
+TEST_F(ReviewPageTest, NamesAreNotCutOff) {
+    m_page->tabs().setCurrentIndex(1);
+    m_page->resize(900, 700);
+    Plan plan = *m_kit.book().plan(m_kit.plan());
+    plan.name = "The Alder with the long porch and the loft, 2400";
+    ASSERT_TRUE(m_kit.desk().perform(putEdit(m_kit.book(), "Rename", plan)));
+    for (const CompareBy by : {CompareBy::builder, CompareBy::plan, CompareBy::year}) {
+        m_page->compare().compareBy(by);
+        const QTableView& table = *m_page->compare().view().table();
+        for (const FigureRow& row : m_page->compare().view().model()->rows()) {
+            EXPECT_GE(
+                table.columnWidth(0), table.fontMetrics().horizontalAdvance(row.cells.front().text))
+                << row.cells.front().text.toStdString();
+        }
+        EXPECT_EQ(table.columnViewportPosition(0), 0) << "it is in view";
+    }
+}
+
 TEST_F(ReviewPageTest, ALearnedRateIsTakenByOneClickAndGivenBackByUndo) {
     m_page->tabs().setCurrentIndex(3);
     RatesTab& tab = m_page->rates();

@@ -20,6 +20,10 @@ constexpr std::size_t mostBars = 25; // more cannot be read; the table has them 
 
 void BarPicture::setBars(const QString& title, const QString& axis, const QString& above,
     const QString& below, const std::vector<PictureBar>& bars) {
+    m_axis = axis;
+    m_above = above;
+    m_below = below;
+    m_bars = bars;
     clear();
     auto* over = new QBarSet(above);
     auto* under = new QBarSet(below);
@@ -35,9 +39,9 @@ void BarPicture::setBars(const QString& title, const QString& axis, const QStrin
         over->append(std::max(bar.value, 0.0));
         under->append(std::min(bar.value, 0.0));
         QString name = bar.name;
-        while (names.contains(name))
-            name += u' '; // two of one name are two bars
-        names << name;
+        while (names.contains(name.toHtmlEscaped()))
+            name += u' ';              // two of one name are two bars
+        names << name.toHtmlEscaped(); // painted as rich text by Qt
     }
     for (std::size_t i = 0; i < count; ++i)
         said << bars[i].name + QStringLiteral(": ") + bars[i].said;
@@ -55,9 +59,18 @@ void BarPicture::setBars(const QString& title, const QString& axis, const QStrin
     series->attachAxis(across);
     across->setTitleText(axis.toHtmlEscaped());
     across->applyNiceNumbers();
+    if (across->max() - across->min() >= 100)
+        across->setLabelFormat(QStringLiteral("%.0f"));
     const bool both = std::ranges::any_of(bars, [](const auto& bar) { return bar.value < 0; });
     chart()->legend()->setVisible(both);
     finish(title, title + QStringLiteral(". ") + said.join(QStringLiteral("; ")));
+}
+
+std::unique_ptr<ChartPicture> BarPicture::inInk() const {
+    auto other = std::make_unique<BarPicture>(accessibleName());
+    other->useInk();
+    other->setBars(title(), m_axis, m_above, m_below, m_bars);
+    return other;
 }
 
 } // namespace miterbook

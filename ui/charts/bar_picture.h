@@ -25,6 +25,16 @@ public:
     /// `above` and `below` name what is over and under zero.
     void setBars(const QString& title, const QString& axis, const QString& above,
         const QString& below, const std::vector<PictureBar>& bars);
+
+protected:
+    std::unique_ptr<ChartPicture> inInk() const override;
+
+private:
+    // As it was made, to be made again in ink.
+    QString m_axis;
+    QString m_above;
+    QString m_below;
+    std::vector<PictureBar> m_bars;
 };
 
 } // namespace miterbook

@@ -42,6 +42,12 @@ struct PictureSpan {
     }
 };
 
+/// At each end and between, but no day twice.
+int ticksOver(const PictureSpan& span) {
+    constexpr qreal day = 86'400'000;
+    return std::clamp(static_cast<int>((span.last - span.first) / day) + 1, 2, 5);
+}
+
 PictureSpan spanOf(const std::vector<PictureLine>& lines, const PictureBand& band) {
     PictureSpan span;
     for (const PictureLine& line : lines) {
@@ -83,7 +89,7 @@ void LinePicture::addLine(const PictureLine& line) {
         dots->setMarkerShape(QScatterSeries::MarkerShapeRotatedRectangle);
         dots->setMarkerSize(9);
         dots->setBorderColor(ink());
-        dots->setColor(palette().color(QPalette::Base));
+        dots->setColor(ground());
         series = dots;
     } else {
         series = new QLineSeries;
@@ -100,6 +106,9 @@ void LinePicture::addLine(const PictureLine& line) {
 
 void LinePicture::setLines(const QString& title, const QString& axis,
     const std::vector<PictureLine>& lines, const PictureBand& band, const QString& words) {
+    m_axis = axis;
+    m_lines = lines;
+    m_band = band;
     clear();
     addBand(band);
     for (const PictureLine& line : lines)
@@ -108,6 +117,7 @@ void LinePicture::setLines(const QString& title, const QString& axis,
     auto* across = new QDateTimeAxis;
     across->setFormat(QStringLiteral("d MMM yy"));
     across->setRange(whenOf(span.first), whenOf(span.last));
+    across->setTickCount(ticksOver(span));
     auto* up = new QValueAxis;
     up->setTitleText(axis.toHtmlEscaped());
     up->setRange(0, span.highest > 0 ? span.highest * 1.05 : 1);
@@ -120,6 +130,13 @@ void LinePicture::setLines(const QString& title, const QString& axis,
     up->applyNiceNumbers();
     chart()->legend()->setVisible(true);
     finish(title, words);
+}
+
+std::unique_ptr<ChartPicture> LinePicture::inInk() const {
+    auto other = std::make_unique<LinePicture>(accessibleName());
+    other->useInk();
+    other->setLines(title(), m_axis, m_lines, m_band, words());
+    return other;
 }
 
 } // namespace miterbook

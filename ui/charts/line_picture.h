@@ -34,9 +34,17 @@ public:
     void setLines(const QString& title, const QString& axis, const std::vector<PictureLine>& lines,
         const PictureBand& band, const QString& words);
 
+protected:
+    std::unique_ptr<ChartPicture> inInk() const override;
+
 private:
     void addBand(const PictureBand& band);
     void addLine(const PictureLine& line);
+
+    // As it was made, to be made again in ink.
+    QString m_axis;
+    std::vector<PictureLine> m_lines;
+    PictureBand m_band;
 };
 
 } // namespace miterbook

@@ -39,10 +39,11 @@ Result<void> writeWholeFile(const QString& path, const QByteArray& bytes) {
     return {};
 }
 
-Result<void> exportPaper(const Paper& paper, PageSize size, const QString& path) {
+Result<void> exportPaper(
+    const Paper& paper, PageSize size, const QString& path, const PaperBelow& below) {
     const QString ending = QFileInfo(path).suffix().toLower();
     if (ending == QLatin1String("pdf"))
-        return writePdf(paper, size, path);
+        return writePdf(paper, size, path, below);
     if (ending == QLatin1String("csv"))
         return writeWholeFile(path, QByteArray::fromStdString(paperCsv(paper)));
     if (ending == QLatin1String("json"))
@@ -53,7 +54,7 @@ Result<void> exportPaper(const Paper& paper, PageSize size, const QString& path)
         + "\" does not say what to write: end it with .pdf, .csv, .json or .txt.");
 }
 
-void savePaperAs(QWidget* parent, const Paper& paper, PageSize size) {
+void savePaperAs(QWidget* parent, const Paper& paper, PageSize size, const PaperBelow& below) {
     QFileDialog dialog(parent, QStringLiteral("Save paper"));
     dialog.setAcceptMode(QFileDialog::AcceptSave);
     dialog.setNameFilters({QStringLiteral("PDF (*.pdf)"), QStringLiteral("CSV, tables (*.csv)"),
@@ -66,7 +67,8 @@ void savePaperAs(QWidget* parent, const Paper& paper, PageSize size) {
     dialog.selectFile(suggestedName(paper));
     if (dialog.exec() != QDialog::Accepted || dialog.selectedFiles().isEmpty())
         return;
-    const Result<void> written = exportPaper(paper, size, dialog.selectedFiles().constFirst());
+    const Result<void> written = exportPaper(
+        paper, size, dialog.selectedFiles().constFirst(), below);
     if (!written)
         showPaperError(parent, written.error());
 }

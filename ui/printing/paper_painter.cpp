@@ -18,10 +18,11 @@ QSizeF areaOf(const QPagedPaintDevice& device) {
 
 } // namespace
 
-PaperPainter::PaperPainter(const Paper& paper, QPagedPaintDevice& device)
+PaperPainter::PaperPainter(const Paper& paper, QPagedPaintDevice& device, PaperBelow below)
     : m_device(device)
     , m_fonts(paper.type, device)
-    , m_set(paper, m_fonts, areaOf(device)) {
+    , m_set(paper, m_fonts, areaOf(device))
+    , m_below(std::move(below)) {
 }
 
 Result<void> PaperPainter::paint(PageRange range) const {
@@ -47,6 +48,8 @@ void PaperPainter::paintPage(QPainter& painter, int index) const {
     for (const PlacedBlock& placed : m_set.page(index))
         paintBlock(painter, *placed.block, placed.top);
     paintBlock(painter, m_set.footer(index), 0);
+    if (m_below && index + 1 == pageCount())
+        m_below(painter, m_set.roomBelow(index));
 }
 
 void PaperPainter::paintBlock(QPainter& painter, const SetBlock& block, double top) const {

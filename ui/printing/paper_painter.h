@@ -3,6 +3,8 @@
 
 #include "printing/paper_setter.h"
 
+#include <functional>
+
 class QPagedPaintDevice;
 class QPainter;
 
@@ -14,12 +16,15 @@ struct PageRange {
     int to = 0;
 };
 
+/// Paints on what is left below the blocks of a paper's last page, in dots of the device.
+using PaperBelow = std::function<void(QPainter& painter, const QRectF& room)>;
+
 /// Paints a paper on the pages of a printer, a PDF or a preview, as that device is set up. Nobody
 /// else knows pages.
 class PaperPainter {
 public:
     /// Sets the paper; the device must outlive the painter and keep its page.
-    PaperPainter(const Paper& paper, QPagedPaintDevice& device);
+    PaperPainter(const Paper& paper, QPagedPaintDevice& device, PaperBelow below = {});
 
     int pageCount() const { return m_set.pageCount(); }
     const SetPaper& set() const { return m_set; }
@@ -34,6 +39,7 @@ private:
     QPagedPaintDevice& m_device;
     PaperFonts m_fonts;
     SetPaper m_set;
+    PaperBelow m_below;
 };
 
 } // namespace miterbook

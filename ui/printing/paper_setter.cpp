@@ -9,6 +9,8 @@
 #include "printing/printable_text.h"
 #include "printing/table_setter.h"
 
+#include <algorithm>
+
 namespace miterbook {
 
 namespace {
@@ -54,6 +56,13 @@ std::vector<Slab> SetPaper::slabs(const Paper& paper) const {
     for (const Block& block : paper.blocks)
         std::visit(BlockVisitor{m_fonts, {m_area.width(), m_height}, slabs}, block);
     return slabs;
+}
+
+QRectF SetPaper::roomBelow(int index) const {
+    double top = 0;
+    for (const PlacedBlock& placed : page(index))
+        top = std::max(top, placed.top + placed.block->height + m_fonts.points(10));
+    return {0, top, m_area.width(), std::max(m_height - top, 0.0)};
 }
 
 SetBlock SetPaper::footer(int index) const {

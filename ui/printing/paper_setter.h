@@ -5,7 +5,7 @@
 #include "printing/page_marks.h"
 #include "printing/paper_fonts.h"
 
-#include <QSizeF>
+#include <QRectF>
 
 namespace miterbook {
 
@@ -20,6 +20,8 @@ public:
     int pageCount() const { return static_cast<int>(m_pages.size()); }
     /// The blocks of a page from 0, top to bottom.
     const SetPage& page(int index) const { return m_pages[static_cast<std::size_t>(index)]; }
+    /// What is left of a page below its blocks and above its footer.
+    QRectF roomBelow(int index) const;
     /// The line at the foot of a page: what the paper is, and which page of how many. Nothing
     /// on a sheet of labels.
     SetBlock footer(int index) const;

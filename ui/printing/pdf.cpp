@@ -3,7 +3,6 @@
 
 #include "printing/export_paper.h"
 #include "printing/page_size.h"
-#include "printing/paper_painter.h"
 #include "printing/printable_text.h"
 
 #include <QBuffer>
@@ -11,7 +10,7 @@
 
 namespace miterbook {
 
-Result<QByteArray> paperPdf(const Paper& paper, PageSize size) {
+Result<QByteArray> paperPdf(const Paper& paper, PageSize size, const PaperBelow& below) {
     QByteArray bytes;
     QBuffer buffer(&bytes);
     buffer.open(QIODevice::WriteOnly);
@@ -19,14 +18,15 @@ Result<QByteArray> paperPdf(const Paper& paper, PageSize size) {
     writer.setTitle(printable(paper.footer.empty() ? paper.title : paper.footer));
     writer.setCreator(QStringLiteral("Miterbook"));
     setPage(writer, size);
-    const Result<void> painted = PaperPainter(paper, writer).paint();
+    const Result<void> painted = PaperPainter(paper, writer, below).paint();
     if (!painted)
         return painted.error();
     return bytes;
 }
 
-Result<void> writePdf(const Paper& paper, PageSize size, const QString& path) {
-    const Result<QByteArray> bytes = paperPdf(paper, size);
+Result<void> writePdf(
+    const Paper& paper, PageSize size, const QString& path, const PaperBelow& below) {
+    const Result<QByteArray> bytes = paperPdf(paper, size, below);
     return bytes ? writeWholeFile(path, *bytes) : Result<void>(bytes.error());
 }
 

@@ -5,8 +5,8 @@
 
 namespace miterbook {
 
-void previewPaper(QWidget* parent, const Paper& paper, PageSize size) {
-    PreviewDialog(paper, size, parent).exec();
+void previewPaper(QWidget* parent, const Paper& paper, PageSize size, const PaperBelow& below) {
+    PreviewDialog(paper, size, parent, below).exec();
 }
 
 } // namespace miterbook

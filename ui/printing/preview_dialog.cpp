@@ -3,7 +3,6 @@
 
 #include "printing/export_paper.h"
 #include "printing/page_size.h"
-#include "printing/paper_painter.h"
 #include "printing/printable_text.h"
 
 #include <QAction>
@@ -16,9 +15,10 @@
 
 namespace miterbook {
 
-PreviewDialog::PreviewDialog(Paper paper, PageSize size, QWidget* parent)
+PreviewDialog::PreviewDialog(Paper paper, PageSize size, QWidget* parent, PaperBelow below)
     : QDialog(parent)
     , m_paper(std::move(paper))
+    , m_below(std::move(below))
     , m_size(size)
     , m_printer(QPrinter::HighResolution)
     , m_preview(new QPrintPreviewWidget(&m_printer, this))
@@ -86,7 +86,7 @@ void PreviewDialog::takeSize(PageSize size) {
 
 void PreviewDialog::paintPreview(QPrinter* printer) {
     // Nothing is said when it fails: the pages stay white, and printing itself says why.
-    (void)PaperPainter(m_paper, *printer).paint();
+    (void)PaperPainter(m_paper, *printer, m_below).paint();
 }
 
 void PreviewDialog::print() {
@@ -100,14 +100,14 @@ void PreviewDialog::print() {
     const bool some = m_printer.printRange() == QPrinter::PageRange;
     const PageRange range = some ? PageRange{m_printer.fromPage(), m_printer.toPage()}
                                  : PageRange{};
-    const Result<void> printed = PaperPainter(m_paper, m_printer).paint(range);
+    const Result<void> printed = PaperPainter(m_paper, m_printer, m_below).paint(range);
     if (!printed)
         showPaperError(this, printed.error());
     m_preview->updatePreview();
 }
 
 void PreviewDialog::save() {
-    savePaperAs(this, m_paper, m_size);
+    savePaperAs(this, m_paper, m_size, m_below);
 }
 
 void PreviewDialog::previousPage() {

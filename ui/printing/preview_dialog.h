@@ -3,6 +3,7 @@
 
 #include "book/shop.h"
 #include "papers/paper.h"
+#include "printing/paper_painter.h"
 
 #include <QDialog>
 #include <QPrinter>
@@ -21,7 +22,7 @@ namespace miterbook {
 class PreviewDialog : public QDialog {
     Q_OBJECT
 public:
-    PreviewDialog(Paper paper, PageSize size, QWidget* parent = nullptr);
+    PreviewDialog(Paper paper, PageSize size, QWidget* parent = nullptr, PaperBelow below = {});
 
     PageSize pageSize() const { return m_size; }
 
@@ -43,6 +44,7 @@ private:
     void showPageNumber();
 
     Paper m_paper;
+    PaperBelow m_below;
     PageSize m_size;
     QPrinter m_printer;
     QPrintPreviewWidget* m_preview;

@@ -46,6 +46,8 @@ struct Column {
     /// Whether the cell means anything in this row; null: always.
     bool (*applies)(const Row&) = nullptr;
     bool summed = false;
+    /// Room for so many letters before there is anything in the column; 0: what its title takes.
+    int letters = 0;
 
     constexpr Column sum() const {
         Column other = *this;

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "widgets/column_text.h"
 
+#include "basics/typed_date.h"
+#include "job/book.h"
+
 #include <algorithm>
 
 using namespace Qt::Literals::StringLiterals;
@@ -61,6 +64,12 @@ QString narrowTitle(const QString& title) {
     if (best >= 0)
         broken[best] = u'\n';
     return broken;
+}
+
+Result<Date> dayIn(const QString& typed, const Book& book) {
+    if (typed.trimmed().isEmpty())
+        return noDate;
+    return parseNearDate(utf8(typed), book.prices.shop().monthFirst, book.prices.day());
 }
 
 } // namespace miterbook

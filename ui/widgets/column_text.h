@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "basics/date.h"
 #include "basics/result.h"
 #include "basics/words.h"
 #include "desk/text.h"
@@ -9,6 +10,8 @@
 #include <QStringList>
 
 namespace miterbook {
+
+struct Book;
 
 /// Which of `choices` is meant by what was typed: the same text in any case, else the only one that
 /// begins with it. Errors: a sentence with the choices.
@@ -40,5 +43,10 @@ Result<E> chosenWord(const QString& typed) {
         return at.error();
     return Words<E>::list[static_cast<std::size_t>(*at)].value;
 }
+
+/// A day as people type it, slashes read as the shop writes them; without a year the such day
+/// nearest to the one on which the book is looked at. Nothing typed is no date. Error: one
+/// sentence.
+Result<Date> dayIn(const QString& typed, const Book& book);
 
 } // namespace miterbook

@@ -230,14 +230,14 @@ constexpr Column<RowOf<M>> wordColumn(const char* title) {
         .choices = [](const Row&, const Book&) { return wordsOf<E>(); }};
 }
 
-/// A day, written as the shop does; typed as 2026-11-25.
+/// A day, shown as 2026-11-25 and typed as people write days.
 template <auto M>
 constexpr Column<RowOf<M>> dateColumn(const char* title) {
     using Row = RowOf<M>;
     return {.title = title,
         .read = [](const Row& row, const Book&) { return text(isoDate(row.*M)); },
         .edit = [](Row& row, const QString& typed,
-                    const Book&) { return putInto<M>(row, parseIsoDate(utf8(typed.trimmed()))); }};
+                    const Book& book) { return putInto<M>(row, dayIn(typed, book)); }};
 }
 
 } // namespace miterbook

@@ -93,7 +93,8 @@ void DataTable::fitWidths() {
             const QString cell = m_model.index(row, column).data().toString();
             widest = std::max(widest, fontMetrics().horizontalAdvance(cell));
         }
-        setColumnWidth(column, std::clamp(widest + 2 * letter, 8 * letter, 40 * letter));
+        const int least = std::max(8, m_model.letters(column)) * letter;
+        setColumnWidth(column, std::clamp(widest + 2 * letter, least, 40 * letter));
     }
     m_fitted = rows > 0;
 }

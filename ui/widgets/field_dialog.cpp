@@ -3,6 +3,7 @@
 
 #include "basics/number_text.h"
 #include "desk/text.h"
+#include "widgets/column_text.h"
 #include "widgets/plain_text.h"
 
 #include <QCheckBox>
@@ -102,8 +103,8 @@ bool FieldDialog::say(const Result<void>& result) {
     return result.ok();
 }
 
-Result<Date> FieldDialog::dateIn(const QLineEdit& line) {
-    auto date = parseIsoDate(utf8(line.text().trimmed()));
+Result<Date> FieldDialog::dateIn(const QLineEdit& line, const Book& book) {
+    auto date = dayIn(line.text(), book);
     if (date && *date == noDate)
         return badInput("Say the day, as 2026-11-25.");
     return date;

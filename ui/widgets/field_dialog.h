@@ -17,6 +17,8 @@ class QLineEdit;
 
 namespace miterbook {
 
+struct Book;
+
 /// A few fields to fill in before something is done. What is refused is said below the fields, and
 /// the dialog stays with what was typed.
 class FieldDialog final : public QDialog {
@@ -26,7 +28,7 @@ public:
     FieldDialog(const QString& title, const QString& yes, QWidget* parent);
 
     QLineEdit* addText(const QString& label, const QString& start = {});
-    /// Written as 2026-11-25.
+    /// Shown as 2026-11-25, typed as people write days.
     QLineEdit* addDate(const QString& label, Date start);
     QLineEdit* addMoney(const QString& label, Money start = {});
     QComboBox* addChoice(const QString& label, const QStringList& choices);
@@ -38,7 +40,8 @@ public:
     /// Shows the dialog until `done` succeeds or the user gives up. `done` says what was refused.
     bool run(std::function<Result<void>()> done);
 
-    static Result<Date> dateIn(const QLineEdit& line);
+    /// The day typed, by the shop's way of writing days. Error: none, or not a day.
+    static Result<Date> dateIn(const QLineEdit& line, const Book& book);
     static Result<Money> moneyIn(const QLineEdit& line);
 
 private:

@@ -50,6 +50,7 @@ public:
             .whereFrom = column.whereFrom != nullptr,
             .summed = column.summed,
             .chosen = column.choices != nullptr,
+            .letters = column.letters,
             .write = column.write};
     }
     bool fixedRows() const override { return m_spec.fixedRows; }

@@ -40,6 +40,7 @@ public:
     CellKind kind(int c) const { return column(c).kind; }
     bool isComputed(int c) const { return !column(c).typed; }
     bool isSummed(int c) const { return column(c).summed; }
+    int letters(int c) const { return column(c).letters; }
     bool hasWhereFrom(int c) const { return column(c).whereFrom; }
     QString title(int c) const;
     /// The title with the unit beside it: "Width, in".

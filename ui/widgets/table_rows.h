@@ -35,6 +35,7 @@ struct ColumnFacts {
     bool whereFrom = false; ///< says where its value came from
     bool summed = false;
     bool chosen = false; ///< has choices
+    int letters = 0;     ///< to have room for, whatever is in it
     QString (*write)(std::int64_t, const Book&) = nullptr;
 };
 

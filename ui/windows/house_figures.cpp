@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "windows/house_figures.h"
 
-#include "hours/house_progress.h"
 #include "job/any_row.h"
 #include "job/figures.h"
 
@@ -22,6 +21,8 @@ Book sliceOf(const Book& book, Id<Plan> id) {
     if (const Plan* plan = book.plan(id))
         slice.jobs.of<Plan>().put(*plan);
     forEachOfPlan(book, id, [&]<class Row>(const Row& row) { slice.jobs.of<Row>().put(row); });
+    for (const auto& [benchId, bench] : book.jobs.of<Bench>())
+        slice.jobs.of<Bench>().put(bench);
     slice.sheets[id] = book.sheet(id);
     return slice;
 }
@@ -34,31 +35,23 @@ bool isPrice(const AnyRow& row) {
     return prices[row.kind()];
 }
 
-/// The burdened hour that a bid was reckoned with.
-Money rateIn(const std::vector<WorkBid>& works) {
-    Money labour;
-    Hours hours;
-    for (const WorkBid& work : works) {
-        labour += work.labour;
-        hours += work.hours;
-    }
-    return hours > Hours()
-        ? Money::cents(roundedQuotient(Wide(labour.cents()) * 60, hours.minutes()))
-        : Money();
-}
-
-HouseFigure figureOf(const HouseBid& bid, const std::vector<TimeEntry>& entries, bool finished) {
+HouseFigure figureOf(
+    const Book& book, const House& house, const HouseBid& bid, const std::vector<DoneSaid>& hung) {
     HouseFigure figure;
     for (const WorkBid& work : bid.works) {
         figure.price += work.price;
         figure.hours += work.hours;
     }
-    const HouseProgress progress = houseProgress(bid.works, entries);
-    figure.over = (finished ? progress.used : progress.forecast) - progress.bid;
-    figure.done = finished ? Percent::hundred() : progress.done;
-    figure.toProfit = Money::cents(
-        -roundedQuotient(Wide(figure.over.minutes()) * bid.crewRate.cents(), 60));
+    const HouseProgress progress = houseForecast(book, house, bid, hung);
+    figure.over = progress.forecast - progress.bid;
+    figure.done = progress.done;
+    figure.toProfit = -progress.profitLost(bid.crewRate);
     return figure;
+}
+
+bool anythingHung(const Book& book, Id<Plan> work) {
+    return std::ranges::any_of(book.sheet(work).of<CutPiece>(),
+        [](const auto& entry) { return entry.second.state == PieceState::hung; });
 }
 
 } // namespace
@@ -71,11 +64,12 @@ HouseFigures::HouseFigures(Desk& desk, QObject* parent)
 }
 
 void HouseFigures::readSold() {
-    m_sold.clear();
+    std::map<Id<Plan>, std::vector<WorkBid>> works;
     for (const auto& [id, sold] : m_desk.book().jobs.of<SoldWork>())
-        m_sold[sold.plan].works.push_back(workBid(sold));
-    for (auto& [plan, bid] : m_sold)
-        bid.crewRate = rateIn(bid.works);
+        works[sold.plan].push_back(workBid(sold));
+    m_sold.clear();
+    for (auto& [plan, bids] : works)
+        m_sold.emplace(plan, wonBid(std::move(bids)));
 }
 
 std::optional<HouseFigure> HouseFigures::find(const House& house) {
@@ -85,9 +79,9 @@ std::optional<HouseFigure> HouseFigures::find(const House& house) {
     const auto known = m_known.find(house.work);
     if (sold == m_sold.end() && known == m_known.end())
         return std::nullopt;
-    const HouseBid& bid = sold == m_sold.end() ? known->second : sold->second;
-    const HouseFigure figure = figureOf(
-        bid, m_desk.book().time.summedEntries(house.id), isFinished(house));
+    const HouseBid& bid = sold == m_sold.end() ? known->second.bid : sold->second;
+    const auto hung = known == m_known.end() ? std::vector<DoneSaid>() : known->second.hung;
+    const HouseFigure figure = figureOf(m_desk.book(), house, bid, hung);
     m_shown[house.id] = figure;
     return figure;
 }
@@ -95,10 +89,18 @@ std::optional<HouseFigure> HouseFigures::find(const House& house) {
 void HouseFigures::want(const std::vector<Id<Plan>>& works) {
     m_wanted.clear();
     for (const Id<Plan> work : works) {
-        if (!m_known.contains(work) && !m_sold.contains(work))
+        if (!m_known.contains(work) && isWorthReading(work))
             m_wanted.push_back(work);
     }
     next();
+}
+
+/// Of a bid that was won only what is hung is not in memory, and of a finished house that no longer
+/// matters.
+bool HouseFigures::isWorthReading(Id<Plan> work) const {
+    const Plan* plan = m_desk.book().plan(work);
+    const House* house = plan ? m_desk.book().house(plan->house) : nullptr;
+    return !m_sold.contains(work) || (house && !isFinished(*house));
 }
 
 void HouseFigures::forget(const Changes& changes) {
@@ -126,13 +128,16 @@ void HouseFigures::forgetShown(const AnyRow& row) {
         m_shown.clear(); // made again in no time from what is in memory
 }
 
-/// The next plan that can be opened; nothing when none is left.
+/// The next plan that can be opened and has to be reckoned; nothing when none is left.
 std::optional<Id<Plan>> HouseFigures::takeWanted() {
     while (!m_wanted.empty()) {
         const Id<Plan> work = m_wanted.front();
         m_wanted.pop_front();
-        if (m_desk.book().plan(work) && m_desk.openPlan(work))
+        if (!m_desk.book().plan(work) || !m_desk.openPlan(work))
+            continue;
+        if (!m_sold.contains(work) || anythingHung(m_desk.book(), work))
             return work;
+        m_known[work] = {};
     }
     return std::nullopt;
 }
@@ -147,21 +152,22 @@ void HouseFigures::next() {
     QThreadPool::globalInstance()->start(
         [self, work, age = m_age, book = sliceOf(m_desk.book(), work)] {
             const JobFigures figures = figuresFor(book, work, {}, Effort::quick);
-            const HouseBid bid{workBids(figures.estimate), figures.estimate.crewRate};
+            const Reckoned reckoned{houseBid(book, figures), hungShares(book, figures)};
             QMetaObject::invokeMethod(
                 qApp,
-                [self, work, age, bid] {
+                [self, work, age, reckoned] {
                     if (self)
-                        self->take(work, age, bid);
+                        self->take(work, age, reckoned);
                 },
                 Qt::QueuedConnection);
         });
 }
 
-void HouseFigures::take(Id<Plan> work, int age, HouseBid bid) {
+void HouseFigures::take(Id<Plan> work, int age, Reckoned reckoned) {
     m_busy = false;
     if (age == m_age) {
-        m_known[work] = std::move(bid);
+        m_known[work] = std::move(reckoned);
+        m_shown.clear();
         Q_EMIT figured();
     } else {
         m_wanted.push_front(work);

@@ -4,7 +4,7 @@
 #include "basics/hours.h"
 #include "basics/money.h"
 #include "desk/desk.h"
-#include "hours/work_bid.h"
+#include "job/house_forecast.h"
 
 #include <QObject>
 
@@ -13,12 +13,6 @@
 #include <optional>
 
 namespace miterbook {
-
-/// What a house's hours are held against: its bid as it was won, or as it stands now.
-struct HouseBid {
-    std::vector<WorkBid> works;
-    Money crewRate;
-};
 
 /// One house as its list shows it.
 struct HouseFigure {
@@ -31,9 +25,9 @@ struct HouseFigure {
     bool operator==(const HouseFigure&) const = default;
 };
 
-/// Prices and hours of houses. Bids that were won are in memory; those of other houses are computed
-/// one after the other off the GUI thread, only where they are asked for, and forgotten when the
-/// book changes under them.
+/// Prices and hours of houses, by the one forecast. Bids that were won are in memory; those of
+/// other houses, and what is hung of houses that are underway, are computed one after the other off
+/// the GUI thread, only where they are asked for, and forgotten when the book changes under them.
 class HouseFigures final : public QObject {
     Q_OBJECT
 public:
@@ -47,16 +41,23 @@ Q_SIGNALS:
     void figured();
 
 private:
+    /// What is not in memory of a house.
+    struct Reckoned {
+        HouseBid bid; ///< as it stands now
+        std::vector<DoneSaid> hung;
+    };
+
+    bool isWorthReading(Id<Plan> work) const;
     void forget(const Changes& changes);
     void forgetShown(const AnyRow& row);
     std::optional<Id<Plan>> takeWanted();
     void next();
-    void take(Id<Plan> work, int age, HouseBid bid);
+    void take(Id<Plan> work, int age, Reckoned reckoned);
     void readSold();
 
     Desk& m_desk;
-    std::map<Id<Plan>, HouseBid> m_sold;  ///< bids that were won
-    std::map<Id<Plan>, HouseBid> m_known; ///< bids as they stand now
+    std::map<Id<Plan>, HouseBid> m_sold; ///< bids that were won
+    std::map<Id<Plan>, Reckoned> m_known;
     std::map<Id<House>, HouseFigure> m_shown;
     std::deque<Id<Plan>> m_wanted;
     bool m_busy = false;

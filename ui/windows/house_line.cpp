@@ -46,8 +46,8 @@ constexpr Column<HouseLine> stageColumn{.title = QT_TRANSLATE_NOOP("Column", "St
 
 constexpr Column<HouseLine> startedColumn{.title = QT_TRANSLATE_NOOP("Column", "Started"),
     .read = [](const HouseLine& line, const Book&) { return text(isoDate(line.house.started)); },
-    .edit = [](HouseLine& line, const QString& typed, const Book&) -> Result<void> {
-        const auto day = parseIsoDate(utf8(typed.trimmed()));
+    .edit = [](HouseLine& line, const QString& typed, const Book& book) -> Result<void> {
+        const auto day = dayIn(typed, book);
         if (!day)
             return day.error();
         line.house.started = *day;
@@ -56,8 +56,8 @@ constexpr Column<HouseLine> startedColumn{.title = QT_TRANSLATE_NOOP("Column", "
 
 constexpr Column<HouseLine> finishedColumn{.title = QT_TRANSLATE_NOOP("Column", "Finished"),
     .read = [](const HouseLine& line, const Book&) { return text(isoDate(line.house.finished)); },
-    .edit = [](HouseLine& line, const QString& typed, const Book&) -> Result<void> {
-        const auto day = parseIsoDate(utf8(typed.trimmed()));
+    .edit = [](HouseLine& line, const QString& typed, const Book& book) -> Result<void> {
+        const auto day = dayIn(typed, book);
         if (!day)
             return day.error();
         line.house.finished = *day;

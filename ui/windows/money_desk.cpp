@@ -36,45 +36,48 @@ std::vector<AgingRow> agingRows(const Book& book, Date today) {
 MoneyDesk::MoneyDesk(Desk& desk, QObject* parent)
     : QObject(parent)
     , m_desk(desk) {
-    connect(&desk, &Desk::changed, this,
-        [this](const Changes& changes) { m_stale = m_stale || touchesMoney(changes); });
+    connect(&desk, &Desk::changed, this, [this](const Changes& changes) {
+        if (!touchesMoney(changes))
+            return;
+        m_aging.reset();
+        m_houses.reset();
+    });
 }
 
 const std::vector<AgingRow>& MoneyDesk::aging() {
-    reckon();
-    return m_aging;
+    if (!m_aging)
+        m_aging = agingRows(m_desk.book(), m_desk.clock().today());
+    return *m_aging;
 }
 
 const std::vector<ToBillRow>& MoneyDesk::houses() {
-    reckon();
-    return m_houses;
+    reckonHouses();
+    return *m_houses;
 }
 
 HouseMoney MoneyDesk::of(Id<House> house) {
-    reckon();
+    reckonHouses();
     const auto found = m_money.find(house);
     return found == m_money.end() ? HouseMoney() : found->second;
 }
 
-void MoneyDesk::reckon() {
-    if (!m_stale)
+void MoneyDesk::reckonHouses() {
+    if (m_houses)
         return;
-    m_stale = false;
     const Book& book = m_desk.book();
-    m_aging = agingRows(book, m_desk.clock().today());
     m_money = moneyByHouse(book);
     std::map<Id<House>, int> notApproved;
     for (const auto& [id, extra] : book.jobs.of<Extra>())
         notApproved[extra.house] += lacksApproval(extra) ? 1 : 0;
-    m_houses.clear();
+    m_houses.emplace();
     for (const auto& [id, money] : m_money) {
         const House* house = book.house(id);
         const Plan* plan = house ? book.plan(house->work) : nullptr;
         const Builder* builder = plan ? book.builderOf(*plan) : nullptr;
-        m_houses.push_back({id, house ? house->name : std::string(),
+        m_houses->push_back({id, house ? house->name : std::string(),
             builder ? builder->name : std::string(), money, notApproved[id]});
     }
-    std::ranges::stable_sort(m_houses, std::ranges::greater(),
+    std::ranges::stable_sort(*m_houses, std::ranges::greater(),
         [](const ToBillRow& row) { return row.money.unbilled(); });
 }
 

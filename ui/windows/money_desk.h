@@ -7,6 +7,8 @@
 
 #include <QObject>
 
+#include <optional>
+
 namespace miterbook {
 
 /// What one builder owes, by age.
@@ -43,12 +45,11 @@ public:
     HouseMoney of(Id<House> house);
 
 private:
-    void reckon();
+    void reckonHouses();
 
     Desk& m_desk;
-    bool m_stale = true;
-    std::vector<AgingRow> m_aging;
-    std::vector<ToBillRow> m_houses;
+    std::optional<std::vector<AgingRow>> m_aging; ///< nothing: to be reckoned, and so below
+    std::optional<std::vector<ToBillRow>> m_houses;
     std::map<Id<House>, HouseMoney> m_money;
 };
 

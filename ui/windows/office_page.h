@@ -9,6 +9,7 @@ class QTabWidget;
 
 namespace miterbook {
 
+class AgingTab;
 class DataTable;
 class Desk;
 class MoneyDesk;
@@ -20,22 +21,21 @@ public:
     OfficePage(Desk& desk, MoneyDesk& money, QWidget* parent = nullptr);
 
     QTabWidget& tabs() const { return *m_tabs; }
-    DataTable& aging() const { return *m_aging; }
+    AgingTab& agingTab() const { return *m_aging; }
+    DataTable& aging() const;
     DataTable& houses() const { return *m_houses; }
 
 Q_SIGNALS:
     void opened(const miterbook::JobRef& job);
 
 private:
-    QWidget* agingTab();
     QWidget* housesTab();
-    void showStatement();
     void openHouse();
 
     Desk& m_desk;
     MoneyDesk& m_money;
     QTabWidget* m_tabs;
-    DataTable* m_aging = nullptr;
+    AgingTab* m_aging;
     DataTable* m_houses = nullptr;
 };
 

@@ -6,6 +6,7 @@
 #include "figures/figure_cells.h"
 #include "figures/figure_view.h"
 #include "io/file_bytes.h"
+#include "widgets/column_text.h"
 #include "widgets/plain_text.h"
 
 #include <QComboBox>
@@ -134,7 +135,7 @@ bool PriceListDialog::readFile(const QString& path) {
 }
 
 Result<PriceListReading> PriceListDialog::readNow() const {
-    const auto from = parseIsoDate(utf8(m_from->text().trimmed()));
+    const auto from = dayIn(m_from->text(), m_desk.book());
     if (!from)
         return from.error();
     return readPriceList(m_bytes, m_desk.book().prices,

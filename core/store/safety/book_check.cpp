@@ -5,6 +5,7 @@
 #include "store/any_row_store.h"
 #include "store/file_header.h"
 #include "store/row_sql.h"
+#include "store/safety/brought_up.h"
 #include "store/safety/disk.h"
 #include "store/safety/journal_states.h"
 #include "store/safety/soundness.h"
@@ -102,7 +103,8 @@ private:
         if (!*row)
             return m_findings.add(nameOf(noun, id) + " cannot be found by its number.");
         const auto known = m_states.rows.find(key);
-        if (known != m_states.rows.end() && known->second.row == **row)
+        if (known != m_states.rows.end() && known->second.row
+            && isAsJournalled(*known->second.row, **row))
             return;
         if (known != m_states.rows.end())
             m_findings.add(nameOf(noun, id) + " is not as change "

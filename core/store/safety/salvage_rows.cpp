@@ -8,6 +8,7 @@
 #include "store/cell.h"
 #include "store/journal.h"
 #include "store/row_sql.h"
+#include "store/safety/brought_up.h"
 #include "store/safety/journal_states.h"
 
 #include <algorithm>
@@ -95,7 +96,7 @@ private:
         const auto row = findAnyRow(m_connection, table, id);
         const AnyRow* known = inJournal({std::string(table), id});
         if (row && *row && isAsIssued(**row)) {
-            if (known && *known != **row) {
+            if (known && !isAsJournalled(*known, **row)) {
                 m_report.lost.push_back(
                     said(noun, id) + " differs from what the journal says; look it over.");
             }

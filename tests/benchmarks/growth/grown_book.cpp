@@ -21,6 +21,18 @@ public:
         , m_grown(grown)
         , m_ids(firstId) {}
 
+    Result<void> addBuilders() {
+        for (int n = 0; n < m_grown.builders; ++n) {
+            Builder builder;
+            builder.id = m_ids.next<Builder>();
+            builder.name = "Builder " + std::to_string(n);
+            m_builders.push_back(builder.id);
+            if (auto put = insert(builder); !put)
+                return put;
+        }
+        return {};
+    }
+
     Result<void> fill(const House& house) {
         Level level;
         level.id = m_ids.next<Level>();
@@ -32,6 +44,8 @@ public:
             if (auto put = addOpening(house.work, level.id, n); !put)
                 return put;
         }
+        if (auto put = addContract(house); !put)
+            return put;
         for (int n = 0; n < m_grown.invoicesPerHouse; ++n) {
             if (auto put = addInvoice(house, n); !put)
                 return put;
@@ -56,6 +70,36 @@ private:
         return insert(opening);
     }
 
+    Id<Builder> builderOf(const House& house) const {
+        return m_builders[static_cast<std::size_t>(house.id.value()) % m_builders.size()];
+    }
+
+    Result<void> addContract(const House& house) {
+        Contract contract;
+        contract.id = m_ids.next<Contract>();
+        contract.house = house.id;
+        contract.builder = builderOf(house);
+        contract.date = house.started;
+        for (const PieceOfWork work : {PieceOfWork::doors, PieceOfWork::windows, PieceOfWork::base,
+                 PieceOfWork::crown, PieceOfWork::closets, PieceOfWork::stairs})
+            contract.values.push_back({work, Money::dollars(1800), Percent::hundred()});
+        return insert(contract);
+    }
+
+    /// Nine invoices in ten are paid, each by a payment of its own.
+    Result<void> addPayment(const Invoice& invoice) {
+        if (invoice.number % 10 == 0)
+            return {};
+        Payment payment;
+        payment.id = m_ids.next<Payment>();
+        payment.builder = invoice.builder;
+        payment.date = addDays(invoice.date, 20);
+        payment.amount = invoice.total();
+        if (auto put = insert(payment); !put)
+            return put;
+        return insert(Allocation{m_ids.next<Allocation>(), payment.id, invoice.id, payment.amount});
+    }
+
     Result<void> addInvoice(const House& house, int n) {
         IssuedPaper paper;
         paper.id = m_ids.next<IssuedPaper>();
@@ -73,11 +117,14 @@ private:
         invoice.id = m_ids.next<Invoice>();
         invoice.number = m_number;
         invoice.house = house.id;
+        invoice.builder = builderOf(house);
         invoice.date = paper.date;
         invoice.due = addDays(paper.date, 30);
         invoice.work = paper.amount;
         invoice.paper = paper.id;
         if (auto put = insert(invoice); !put)
+            return put;
+        if (auto put = addPayment(invoice); !put)
             return put;
         InvoiceLine line;
         line.id = m_ids.next<InvoiceLine>();
@@ -90,6 +137,7 @@ private:
     Connection& m_connection;
     const Grown& m_grown;
     IdSource m_ids;
+    std::vector<Id<Builder>> m_builders;
     int m_number = 0;
 };
 
@@ -105,6 +153,8 @@ Result<void> fillHouses(const std::string& path, const Grown& grown) {
         return begun;
     constexpr std::int64_t firstId = 10'000'000;
     HouseFiller filler(**connection, grown, firstId);
+    if (auto added = filler.addBuilders(); !added)
+        return added;
     for (const auto& [id, house] : *houses) {
         if (auto filled = filler.fill(house); !filled)
             return filled;

@@ -10,6 +10,7 @@ struct Grown {
     TenYears years;
     int openingsPerHouse = 80; ///< 160 000 in all
     int invoicesPerHouse = 6;  ///< 12 000 in all, each with lines and the paper as issued
+    int builders = 8;
 };
 
 /// Makes the book file, the same each time. False: it has been said on standard error.

@@ -45,15 +45,44 @@ TEST(HouseProgress, ForecastsFromUnitsFinished) {
     EXPECT_EQ(house.profitLost(Money::dollars(50)), Money::dollars(200));
 }
 
-TEST(HouseProgress, TrustsWhatIsSaidBeforeTicksBeforeUnits) {
-    const std::vector entries{
+TEST(HouseProgress, TrustsTicksBeforeUnitsBeforeWhatIsSaid) {
+    const std::vector counted{
         timeAt(0, lena, PieceOfWork::doors, Hours::whole(8), Quantity::count(10))};
     const DoneSaid ticked{PieceOfWork::doors, Percent::whole(40), DoneBy::ticks};
     const DoneSaid said{PieceOfWork::doors, Percent::whole(80), DoneBy::said};
-    EXPECT_EQ(houseProgress(bids, entries, {ticked}).works.front().done, Percent::whole(40));
-    const auto both = houseProgress(bids, entries, {said, ticked});
-    EXPECT_EQ(both.works.front().done, Percent::whole(80));
-    EXPECT_EQ(both.works.front().forecast, Hours::whole(10));
+    for (const auto& both : {std::vector{said, ticked}, std::vector{ticked, said}})
+        EXPECT_EQ(houseProgress(bids, counted, both).works.front().done, Percent::whole(40));
+    const WorkProgress byUnits = houseProgress(bids, counted, {said}).works.front();
+    EXPECT_EQ(byUnits.by, DoneBy::units);
+    EXPECT_EQ(byUnits.done, Percent::whole(50)) << "10 of 20";
+}
+
+TEST(HouseProgress, WhatIsSaidCountsWhereNothingElseDoes) {
+    const std::vector entries{timeAt(0, lena, PieceOfWork::doors, Hours::whole(8))};
+    const auto house = houseProgress(
+        bids, entries, {{PieceOfWork::doors, Percent::whole(80), DoneBy::said}});
+    EXPECT_EQ(house.works.front().by, DoneBy::said);
+    EXPECT_EQ(house.works.front().forecast, Hours::whole(10)) << "8 h / 80 % [calc: BAC / CPI]";
+    EXPECT_EQ(
+        houseProgress(bids, entries, {{PieceOfWork::doors, Percent::whole(180)}}).works[0].done,
+        Percent::hundred());
+}
+
+TEST(HouseProgress, AFinishedHouseTookWhatItTook) {
+    auto house = houseProgress(bids,
+        {timeAt(0, lena, PieceOfWork::doors, Hours::whole(8), Quantity::count(10)),
+            timeAt(1, lena, PieceOfWork::doors, Hours::whole(2), {}, TimeKind::waiting)});
+    ASSERT_GT(house.forecast, house.used);
+    finishProgress(house);
+    EXPECT_EQ(house.forecast, Hours::whole(10));
+    EXPECT_EQ(house.used, Hours::whole(10));
+    EXPECT_EQ(house.lost, Hours::whole(2));
+    EXPECT_EQ(house.bid, Hours::whole(36));
+    EXPECT_EQ(house.done, Percent::hundred());
+    for (const WorkProgress& work : house.works) {
+        EXPECT_EQ(work.by, DoneBy::finished);
+        EXPECT_EQ(work.forecast, work.used);
+    }
 }
 
 TEST(HouseProgress, TakesTheFirstTenthAsBid) {

@@ -41,3 +41,15 @@ TEST(WorkBids, CountWhatFinishesAPieceOfWork) {
             Money::dollars(450), Money::dollars(500)}));
     EXPECT_EQ(bids[1].units, Quantity::count(420));
 }
+
+TEST(WorkBids, KeepTheCrewRateThatTheyWereReckonedWith) {
+    WorkBid doors;
+    doors.hours = Hours::whole(10);
+    doors.labour = Money::dollars(480);
+    WorkBid base;
+    base.hours = Hours::minutes(90);
+    base.labour = Money::dollars(72);
+    EXPECT_EQ(crewRateIn({doors, base}), Money::dollars(48)) << "552 for 11.5 hours [calc]";
+    EXPECT_EQ(crewRateIn({}), Money());
+    EXPECT_EQ(crewRateIn({WorkBid()}), Money()) << "no hours to divide by";
+}

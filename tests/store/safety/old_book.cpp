@@ -78,6 +78,10 @@ void addJournal(Connection& connection, const std::string& changes) {
 } // namespace
 
 void writeOldBook(const std::string& path, int format) {
+    writeOldBook(path, format, smallBook());
+}
+
+void writeOldBook(const std::string& path, int format, const Book& book) {
     auto opened = Connection::open(path, Access::readWrite);
     ASSERT_TRUE(opened.ok());
     Connection& connection = **opened;
@@ -88,7 +92,7 @@ void writeOldBook(const std::string& path, int format) {
     std::vector<SchemaStep> steps = schemaSteps();
     std::erase_if(steps, [&](const SchemaStep& step) { return step.number > format; });
     ASSERT_TRUE(runSteps(connection, steps, 0).ok());
-    const Edit edit = wholeEdit(smallBook(), "Begin the book");
+    const Edit edit = wholeEdit(book, "Begin the book");
     ASSERT_TRUE(insertBookInfo(connection, {format, "2026-01-02T12:00:00Z", highestId(edit)}).ok());
     for (const Change& change : edit.changes)
         insertThen(connection, change.row());

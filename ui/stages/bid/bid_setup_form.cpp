@@ -127,7 +127,7 @@ void BidSetupForm::connectRules() {
     money(m_roundTo, tr("Set what the price is rounded up to"), &BidSetup::roundTo);
     connect(m_date, &QLineEdit::editingFinished, this, [this] {
         change(tr("Set the day of the prices"), [&](BidSetup& setup) -> Result<void> {
-            const auto value = parseIsoDate(utf8(m_date->text().trimmed()));
+            const auto value = dayIn(m_date->text(), m_desk.book());
             if (!value)
                 return value.error();
             setup.date = *value;

@@ -221,7 +221,7 @@ void SentTab::send() {
     for (const std::string& problem : figures.estimate.problems)
         dialog.addHint(tr("On the paper as not right yet: %1").arg(text(problem)));
     const auto jobOn = [&]() -> Result<PaperJob> {
-        const auto day = FieldDialog::dateIn(*date);
+        const auto day = FieldDialog::dateIn(*date, m_desk.book());
         if (!day)
             return day.error();
         return PaperJob{m_desk.book(), m_job.plan, m_job.house, {}, *day, m_job.selection};
@@ -270,7 +270,7 @@ void SentTab::answer(BidAnswer how, const QString& title, const QString& noteLab
     auto* note = dialog.addText(noteLabel, text(bid.note));
     Result<Edit> edit = Edit();
     const bool said = dialog.run([&]() -> Result<void> {
-        const auto day = FieldDialog::dateIn(*date);
+        const auto day = FieldDialog::dateIn(*date, m_desk.book());
         if (!day)
             return day.error();
         SentBid answered = bid;

@@ -70,7 +70,7 @@ public:
     }
 
     Result<Bill> bill() const {
-        const auto day = FieldDialog::dateIn(*m_date);
+        const auto day = FieldDialog::dateIn(*m_date, m_bill.book());
         if (!day)
             return day.error();
         const Contract& contract = *m_bill.contract();
@@ -130,7 +130,7 @@ void issueCreditDialog(BillDesk& bill, const Bill& invoice, QWidget* parent) {
     dialog.addHint(QObject::tr("Say how much of each line is taken back. Retainage and tax go back "
                                "in proportion."));
     const auto make = [&]() -> Result<Bill> {
-        const auto day = FieldDialog::dateIn(*date);
+        const auto day = FieldDialog::dateIn(*date, bill.book());
         if (!day)
             return day.error();
         std::vector<LineCredit> credits;
@@ -165,7 +165,7 @@ void voidDialog(BillDesk& bill, const Bill& invoice, QWidget* parent) {
                                "cannot be taken back: bill the work again."));
     Result<Edit> edit = Edit();
     const bool said = dialog.run([&]() -> Result<void> {
-        const auto day = FieldDialog::dateIn(*date);
+        const auto day = FieldDialog::dateIn(*date, bill.book());
         if (!day)
             return day.error();
         edit = voidInvoice(

@@ -253,7 +253,7 @@ void DrawTab::issueAmount(const QString& title, Money amount, const QString& hin
         dialog.addHint(hint);
     Result<Bill> bill = Bill();
     const bool said = dialog.run([&]() -> Result<void> {
-        const auto day = FieldDialog::dateIn(*date);
+        const auto day = FieldDialog::dateIn(*date, m_bill.book());
         const auto money = FieldDialog::moneyIn(*asked);
         if (!day || !money)
             return day ? money.error() : day.error();

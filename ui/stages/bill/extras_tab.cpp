@@ -39,6 +39,7 @@ constexpr Column<Extra> extraColumns[] = {
     dateColumn<&Extra::asked>(QT_TRANSLATE_NOOP("Column", "Asked on")),
     Column<Extra>{.title = QT_TRANSLATE_NOOP("Column", "Stands at"), .read = standingText},
     moneyColumn<&Extra::price>(QT_TRANSLATE_NOOP("Column", "Price")).sum(),
+    moneyColumn<&Extra::material>(QT_TRANSLATE_NOOP("Column", "Material")).sum(),
     textColumn<&Extra::approvedBy>(QT_TRANSLATE_NOOP("Column", "Approved by")).computed(),
     dateColumn<&Extra::approved>(QT_TRANSLATE_NOOP("Column", "Approved on")).computed(),
     dateColumn<&Extra::done>(QT_TRANSLATE_NOOP("Column", "Done on")).computed(),
@@ -265,7 +266,7 @@ void ExtrasTab::approve() {
     auto* when = dialog.addDate(tr("&On which day"), m_bill.today());
     Result<Extra> approved = *extra;
     const bool said = dialog.run([&]() -> Result<void> {
-        const auto day = FieldDialog::dateIn(*when);
+        const auto day = FieldDialog::dateIn(*when, m_bill.book());
         if (!day)
             return day.error();
         approved = approvedExtra(*extra, utf8(who->text().trimmed()), *day);

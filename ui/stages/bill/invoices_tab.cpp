@@ -153,8 +153,8 @@ void InvoicesTab::printStatement() {
     auto* to = dialog.addDate(tr("&To"), m_bill.today());
     Result<Paper> paper = Paper();
     const bool said = dialog.run([&]() -> Result<void> {
-        const auto first = FieldDialog::dateIn(*from);
-        const auto last = FieldDialog::dateIn(*to);
+        const auto first = FieldDialog::dateIn(*from, m_bill.book());
+        const auto last = FieldDialog::dateIn(*to, m_bill.book());
         if (!first || !last)
             return first ? last.error() : first.error();
         if (*last < *first)
@@ -175,7 +175,7 @@ void InvoicesTab::recordPayment() {
                       "builder."));
     Result<Edit> edit = Edit();
     const bool said = dialog.run([&]() -> Result<void> {
-        const auto day = FieldDialog::dateIn(*date);
+        const auto day = FieldDialog::dateIn(*date, m_bill.book());
         const auto money = FieldDialog::moneyIn(*amount);
         if (!day || !money)
             return day ? money.error() : day.error();

@@ -42,7 +42,7 @@ QString HoursPage::nextStep() const {
         return tr("look the week over and approve it");
     const HouseProgress& progress = m_progress->progress();
     for (const WorkProgress& work : progress.works) {
-        if (work.used > Hours() && work.over())
+        if (work.used > Hours() && work.over() && work.by != DoneBy::finished)
             return tr("look at %1: more hours than bid")
                 .arg(QString::fromUtf8(word(work.work).data(), qsizetype(word(work.work).size())));
     }

@@ -3,11 +3,15 @@
 
 #include "charts/line_picture.h"
 #include "desk/figure_desk.h"
-#include "figures/figure_cells.h"
-#include "figures/figure_view.h"
-#include "job/hung_share.h"
+#include "job/house_forecast.h"
+#include "job/say_done.h"
+#include "stages/hours/progress_rows.h"
 #include "stages/hours/week_desk.h"
+#include "widgets/columns.h"
+#include "widgets/data_table.h"
 #include "widgets/plain_text.h"
+#include "widgets/table_model.h"
+#include "widgets/table_panel.h"
 
 #include <QLabel>
 #include <QSplitter>
@@ -19,66 +23,13 @@ namespace miterbook {
 
 namespace {
 
-FigureCell signedHours(Hours hours) {
-    FigureCell cell = hoursCell(hours);
-    if (hours > Hours())
-        cell.text.prepend(u'+');
-    return cell;
-}
-
-QString howKnown(const WorkProgress& work) {
-    switch (work.by) {
-    case DoneBy::ticks:
-        return ProgressTab::tr("%1 %: the share of which every piece is ticked as hung.")
-            .arg(text(formatPercent(work.done)));
-    case DoneBy::units:
-        return ProgressTab::tr("%1 %: %2 %3 finished of %4 bid.")
-            .arg(text(formatPercent(work.done)), text(formatQuantity(work.unitsDone)),
-                text(word(doneUnit(work.work))), text(formatQuantity(work.unitsBid)));
-    case DoneBy::said:
-        return ProgressTab::tr("%1 %, as was said.").arg(text(formatPercent(work.done)));
-    default:
-        return ProgressTab::tr("How much is done is not known: write down what was finished beside "
-                               "the hours, or tick pieces as hung.");
+/// Puts what was typed, or takes it back.
+void storeDone(Desk& desk, EditBuilder& edit, const ProgressRow& row) {
+    const bool isSaid = row.work.by == DoneBy::said;
+    if (!row.all && (isSaid || row.work.by == DoneBy::unknown)) {
+        putWorkDone(edit, desk.book(), desk.ids(), row.house, row.work.work,
+            isSaid ? std::optional(row.work.done) : std::nullopt);
     }
-}
-
-QString forecastFrom(const WorkProgress& work) {
-    if (work.by == DoneBy::unknown)
-        return ProgressTab::tr("Forecast: the larger of what was bid and what has been used.");
-    return ProgressTab::tr(
-        "Forecast: the hours bid at the pace so far, once a tenth is done; before "
-        "that what was used and the rest as bid.");
-}
-
-FigureCell doneCell(const WorkProgress& work) {
-    if (work.by == DoneBy::unknown)
-        return {ProgressTab::tr("not known"), {}};
-    return percentCell(work.done);
-}
-
-FigureRow workRow(const WorkProgress& work, Money crewRate) {
-    FigureRow row;
-    const Hours more = work.forecast - work.bid;
-    row.cells = {wordCell(word(work.work)), hoursCell(work.bid), hoursCell(work.used),
-        doneCell(work), quantityCell(work.unitsDone), quantityCell(work.unitsBid),
-        hoursCell(work.forecast), signedHours(more),
-        moneyCell(Money::cents(-roundedQuotient(Wide(more.minutes()) * crewRate.cents(), 60)))};
-    row.from = howKnown(work) + u' ' + forecastFrom(work);
-    return row;
-}
-
-FigureRow totalRow(const HouseProgress& house, Money crewRate) {
-    FigureRow row;
-    row.cells = {{ProgressTab::tr("all"), {}}, hoursCell(house.bid), hoursCell(house.used),
-        percentCell(house.done), emptyCell(), emptyCell(), hoursCell(house.forecast),
-        signedHours(house.forecast - house.bid), moneyCell(Money() - house.profitLost(crewRate))};
-    row.from = ProgressTab::tr(
-        "With %1 hours of waiting and callbacks, which nobody bids. The share "
-        "done is weighted by the hours bid.")
-                   .arg(text(formatHours(house.lost)));
-    row.strong = true;
-    return row;
 }
 
 } // namespace
@@ -88,19 +39,21 @@ ProgressTab::ProgressTab(WeekDesk& week, FigureDesk& figures, QWidget* parent)
     , m_week(week)
     , m_figures(figures)
     , m_summary(plainLabel({}))
-    , m_view(new FigureView(tr("Hours against the bid"),
-          {tr("Piece of work"), tr("Bid"), tr("Used"), tr("Done"), tr("Finished"), tr("Of"),
-              tr("At completion"), tr("Over bid"), tr("To profit")}))
     , m_picture(new LinePicture(tr("Picture of the hours used"))) {
     m_summary->setAccessibleName(tr("How the house stands"));
+    auto* panel = new TablePanel(*makeModel());
+    m_table = &panel->table();
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(m_summary);
     auto* split = new QSplitter(Qt::Vertical);
-    split->addWidget(m_view);
+    split->addWidget(panel);
     split->addWidget(m_picture);
     split->setStretchFactor(0, 3);
     split->setStretchFactor(1, 2);
     layout->addWidget(split, 1);
+    m_picture->printFor([this] {
+        return PaperJob{m_week.book(), {}, m_week.house(), {}, m_week.today()};
+    });
     connect(&week, &WeekDesk::changed, this, &ProgressTab::refresh);
     connect(&figures, &FigureDesk::sawRowsChanged, this, [this] {
         m_stale = true; // units hung count
@@ -110,24 +63,44 @@ ProgressTab::ProgressTab(WeekDesk& week, FigureDesk& figures, QWidget* parent)
     refresh();
 }
 
+TableModelBase* ProgressTab::makeModel() {
+    TableSpec<ProgressRow> spec;
+    spec.name = tr("Hours against the bid");
+    spec.columns = progressColumns();
+    spec.rows = [this] {
+        const bool any = bool(m_week.house());
+        return any ? progressRows(m_week.house(), m_progress, m_crewRate)
+                   : std::vector<ProgressRow>();
+    };
+    spec.key = [](const ProgressRow& row) {
+        return row.all ? std::int64_t(-1) : std::int64_t(row.work.work);
+    };
+    spec.store = [this](EditBuilder& edit, const ProgressRow& row) {
+        storeDone(m_week.desk(), edit, row);
+    };
+    spec.title = [](const ProgressRow& row) {
+        return "what is done of " + std::string(word(row.work.work));
+    };
+    spec.fixedRows = true;
+    m_model = new TableModel<ProgressRow>(m_week.desk(), std::move(spec), this);
+    return m_model;
+}
+
 QString ProgressTab::summary() const {
     return m_summary->text();
 }
 
 void ProgressTab::refresh() {
     m_stale = false;
-    std::vector<FigureRow> rows;
     m_progress = {};
-    if (m_week.house()) {
+    m_crewRate = {};
+    if (const House* house = m_week.book().house(m_week.house())) {
         const JobFigures& figures = m_figures.figures();
-        m_progress = houseProgress(bidOf(m_week.book(), figures),
-            m_week.book().time.summedEntries(m_week.house()),
-            hungShares(cutFiguresFor(m_week.book(), figures)));
-        for (const WorkProgress& work : m_progress.works)
-            rows.push_back(workRow(work, figures.estimate.crewRate));
-        rows.push_back(totalRow(m_progress, figures.estimate.crewRate));
+        const HouseBid bid = houseBid(m_week.book(), figures);
+        m_crewRate = bid.crewRate;
+        m_progress = houseForecast(m_week.book(), *house, bid, hungShares(m_week.book(), figures));
     }
-    m_view->setRows(std::move(rows));
+    m_model->refresh();
     say();
     draw();
 }
@@ -145,7 +118,9 @@ void ProgressTab::draw() {
         return;
     std::map<Date, Hours> days;
     for (const auto& [id, entry] : m_week.book().time.read()) {
-        if (m_week.house() && entry.house == m_week.house())
+        const bool isExtra = bidWorkOf(entry)
+            == PieceOfWork::extras; // not bid, not in the forecast
+        if (m_week.house() && entry.house == m_week.house() && !isExtra)
             days[entry.date] += entry.time;
     }
     m_picture->setVisible(!days.empty());
@@ -168,6 +143,23 @@ void ProgressTab::draw() {
         {}, m_summary->text());
 }
 
+/// What hours over the bid, or under it, do to the profit.
+QString ProgressTab::sayMore(Hours more, const QString& money) const {
+    const House* house = m_week.book().house(m_week.house());
+    const bool done = house && isFinished(*house);
+    const bool over = more > Hours();
+    const QString hours = text(formatHours(over ? more : Hours() - more));
+    if (done) {
+        return (over ? tr("It took %1 hours more than bid, which took %2 from the profit.")
+                     : tr("It took %1 hours less than bid, which added %2 to the profit."))
+            .arg(hours, money);
+    }
+    return (over
+            ? tr("As it goes it will take %1 hours more than bid, which takes %2 from the profit.")
+            : tr("As it goes it will take %1 hours less than bid, which adds %2 to the profit."))
+        .arg(hours, money);
+}
+
 void ProgressTab::say() {
     if (!m_week.house()) {
         m_summary->setText(tr("Hours are held against the bid of a house. Start a house from this "
@@ -175,20 +167,13 @@ void ProgressTab::say() {
         return;
     }
     const Hours more = m_progress.forecast - m_progress.bid;
-    const Money lost = m_progress.profitLost(m_figures.figures().estimate.crewRate);
+    const Money lost = m_progress.profitLost(m_crewRate);
     const QString& sign = text(m_week.book().prices.shop().currency);
     QString said = tr("%1 of %2 hours bid are used, %3 % is done.")
                        .arg(text(formatHours(m_progress.used)), text(formatHours(m_progress.bid)),
                            text(formatPercent(m_progress.done)));
-    if (more > Hours())
-        said += u' '
-            + tr(
-                "As it goes it will take %1 hours more than bid, which takes %2%3 from the profit.")
-                  .arg(text(formatHours(more)), sign, text(formatMoney(lost)));
-    else if (more < Hours())
-        said += u' '
-            + tr("As it goes it will take %1 hours less than bid, which adds %2%3 to the profit.")
-                  .arg(text(formatHours(Hours() - more)), sign, text(formatMoney(Money() - lost)));
+    if (more != Hours())
+        said += u' ' + sayMore(more, sign + text(formatMoney(lost < Money() ? -lost : lost)));
     for (const std::string& note : m_progress.notes)
         said += u'\n' + text(note);
     m_summary->setText(said);

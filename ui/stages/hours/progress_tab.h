@@ -9,9 +9,10 @@ class QLabel;
 
 namespace miterbook {
 
+class DataTable;
 class FigureDesk;
-class FigureView;
 class LinePicture;
+class TableModelBase;
 class WeekDesk;
 
 /// The house's hours against its bid by piece of work: how much is done, what it will come to, and
@@ -22,7 +23,9 @@ public:
     ProgressTab(WeekDesk& week, FigureDesk& figures, QWidget* parent = nullptr);
 
     const HouseProgress& progress() const { return m_progress; }
-    FigureView& view() const { return *m_view; }
+    /// What an hour costs in the bid that they are held against.
+    Money crewRate() const { return m_crewRate; }
+    DataTable& table() const { return *m_table; }
     LinePicture& picture() const { return *m_picture; }
     QString summary() const;
 
@@ -30,15 +33,19 @@ protected:
     void showEvent(QShowEvent* event) override;
 
 private:
+    TableModelBase* makeModel();
     void refresh();
     void say();
+    QString sayMore(Hours more, const QString& money) const;
     void draw();
 
     WeekDesk& m_week;
     FigureDesk& m_figures;
     HouseProgress m_progress;
+    Money m_crewRate;
     QLabel* m_summary;
-    FigureView* m_view;
+    TableModelBase* m_model = nullptr;
+    DataTable* m_table = nullptr;
     LinePicture* m_picture;
     bool m_stale = false; ///< units have been hung while nobody looked
 };

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "stages/hours/week_columns.h"
 
+#include "basics/typed_date.h"
 #include "io/hours_words.h"
 #include "widgets/columns.h"
 
@@ -49,7 +50,8 @@ constexpr Column<Row> personColumn() {
             keyIn(row).person = *person;
             return {};
         },
-        .choices = [](const Row&, const Book& book) { return people(book); }};
+        .choices = [](const Row&, const Book& book) { return people(book); },
+        .letters = 16};
 }
 
 template <class Row>
@@ -64,7 +66,8 @@ constexpr Column<Row> houseColumn() {
             keyIn(row).house = *house;
             return {};
         },
-        .choices = [](const Row&, const Book& book) { return houses(book); }};
+        .choices = [](const Row&, const Book& book) { return houses(book); },
+        .letters = 14};
 }
 
 template <class Row>
@@ -86,7 +89,8 @@ constexpr Column<Row> whatColumn() {
             key.kind = what->kind;
             return {};
         },
-        .choices = [](const Row&, const Book&) { return whatChoices(); }};
+        .choices = [](const Row&, const Book&) { return whatChoices(); },
+        .letters = 20}; // stool and apron window
 }
 
 template <std::size_t day>
@@ -105,7 +109,8 @@ constexpr Column<WeekRow> dayColumn(const char* title) {
         .number = [](const WeekRow& row) { return row.line.days[day].time.minutes(); },
         .write = [](std::int64_t minutes,
                      const Book&) { return text(formatHours(Hours::minutes(minutes))); },
-        .summed = true};
+        .summed = true,
+        .letters = 11}; // 7.75 / 1,200
 }
 
 constexpr Column<WeekRow> totalColumn{.title = QT_TRANSLATE_NOOP("Column", "Hours"),
@@ -162,8 +167,14 @@ constexpr Column<TimeEntry> entryHours{.title = QT_TRANSLATE_NOOP("Column", "Hou
     = [](std::int64_t minutes, const Book&) { return text(formatHours(Hours::minutes(minutes))); },
     .summed = true};
 
+/// What was worked lies behind: a day without a year is the last such.
+Result<void> typeEntryDate(TimeEntry& row, const QString& typed, const Book& book) {
+    return putInto<&TimeEntry::date>(
+        row, parseTypedDate(utf8(typed), book.prices.shop().monthFirst, book.prices.day()));
+}
+
 constexpr Column<TimeEntry> entryColumnList[] = {
-    dateColumn<&TimeEntry::date>(QT_TRANSLATE_NOOP("Column", "Date")),
+    dateColumn<&TimeEntry::date>(QT_TRANSLATE_NOOP("Column", "Date")).editedBy(typeEntryDate),
     personColumn<TimeEntry>(),
     houseColumn<TimeEntry>(),
     whatColumn<TimeEntry>(),

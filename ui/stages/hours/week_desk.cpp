@@ -205,10 +205,20 @@ bool WeekDesk::repeatLastWeek() {
     if (!m_desk.openDays(before, addDays(before, 6)))
         return false;
     const Week lastWeek = weekGrid(entriesBetween(book(), before, addDays(before, 6)), before);
+    if (lastWeek.lines.empty()) {
+        m_desk.refuse(badInput("No time is written down in the week before this one, so there is "
+                               "nothing to repeat."));
+        return false;
+    }
+    const std::size_t waiting = m_waiting.size();
     const auto keys = linesToRepeat(lastWeek, week());
     m_waiting.insert(keys.begin(), keys.end());
+    if (m_waiting.size() == waiting) {
+        m_desk.refuse(badInput("Every line of the week before is here already."));
+        return false;
+    }
     Q_EMIT changed();
-    return !keys.empty();
+    return true;
 }
 
 bool WeekDesk::approve() {

@@ -53,7 +53,8 @@ public:
     void store(EditBuilder& edit, const WeekRow& row);
     /// Takes the entries of a line out of the book.
     void remove(EditBuilder& edit, const WeekRow& row);
-    /// Last week's lines, to be filled in. False when there is none that is not here yet.
+    /// The lines of the week before, to be filled in. False, and the desk has said why, where that
+    /// week has none or all are here already.
     bool repeatLastWeek();
     bool approve();
     /// Takes back the approvals of the week.

@@ -2,6 +2,7 @@
 #include "stages/review/compare_tab.h"
 
 #include "charts/bar_picture.h"
+#include "desk/desk.h"
 #include "figures/figure_cells.h"
 #include "figures/figure_view.h"
 #include "stages/review/review_desk.h"
@@ -114,6 +115,9 @@ CompareTab::CompareTab(ReviewDesk& review, QWidget* parent)
     auto* layout = new QVBoxLayout(this);
     layout->addLayout(top);
     layout->addWidget(split, 1);
+    m_picture->printFor([this] {
+        return PaperJob{m_review.book(), {}, {}, {}, m_review.desk().clock().today()};
+    });
     connect(m_by, &QComboBox::currentIndexChanged, this, &CompareTab::refresh);
     connect(m_what, &QComboBox::currentIndexChanged, this, &CompareTab::refresh);
     connect(&review, &ReviewDesk::changed, this, [this] {

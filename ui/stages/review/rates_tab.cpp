@@ -2,6 +2,7 @@
 #include "stages/review/rates_tab.h"
 
 #include "charts/line_picture.h"
+#include "desk/desk.h"
 #include "figures/figure_cells.h"
 #include "figures/figure_view.h"
 #include "job/stored_form.h"
@@ -91,6 +92,9 @@ RatesTab::RatesTab(ReviewDesk& review, QWidget* parent)
     split->addWidget(lower);
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(split);
+    m_picture->printFor([this] {
+        return PaperJob{m_review.book(), {}, {}, {}, m_review.desk().clock().today()};
+    });
     connect(m_accept, &QPushButton::clicked, this, &RatesTab::accept);
     connect(m_view->table()->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
         &RatesTab::showCurrent);

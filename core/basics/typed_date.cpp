@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "hours/typed_date.h"
+#include "basics/typed_date.h"
 
 #include "basics/blank.h"
 #include "basics/digits.h"
@@ -7,6 +7,7 @@
 #include "basics/quote.h"
 
 #include <array>
+#include <cstdlib>
 #include <optional>
 #include <vector>
 
@@ -83,11 +84,32 @@ Date lastSuch(int month, int day, Date today) {
     return thisYear.ok() && thisYear <= today ? thisYear : dateOf(year - 1, month, day);
 }
 
-Date dateFrom(DateParts parts, bool monthFirst, Date today) {
+/// The day in the last, this or the next year, whichever is nearest.
+Date nearestSuch(int month, int day, Date today) {
+    Date nearest = noDate;
+    int least = 0;
+    for (const int ahead : {1, 0, -1}) {
+        const Date date = dateOf(static_cast<int>(today.year()) + ahead, month, day);
+        if (!today.ok() || !date.ok())
+            continue;
+        const auto apart = std::chrono::sys_days(date) - std::chrono::sys_days(today);
+        const int days = static_cast<int>(std::abs(apart.count()));
+        if (!nearest.ok() || days < least) {
+            nearest = date;
+            least = days;
+        }
+    }
+    return nearest;
+}
+
+/// What a day without a year means.
+using SuchDay = Date (*)(int month, int day, Date today);
+
+Date dateFrom(DateParts parts, bool monthFirst, Date today, SuchDay such) {
     std::vector<int>& numbers = parts.numbers;
     if (parts.month != 0) {
         if (numbers.size() == 1)
-            return lastSuch(parts.month, numbers[0], today);
+            return such(parts.month, numbers[0], today);
         return numbers.size() == 2 ? dateOf(numbers[1], parts.month, numbers[0]) : noDate;
     }
     if (numbers.size() == 3 && numbers[0] > 999)
@@ -97,19 +119,27 @@ Date dateFrom(DateParts parts, bool monthFirst, Date today) {
     const bool dayFirst = parts.mark == '.' || !monthFirst;
     const int month = numbers[dayFirst ? 1 : 0];
     const int day = numbers[dayFirst ? 0 : 1];
-    return numbers.size() == 2 ? lastSuch(month, day, today) : dateOf(numbers[2], month, day);
+    return numbers.size() == 2 ? such(month, day, today) : dateOf(numbers[2], month, day);
 }
 
-} // namespace
-
-Result<Date> parseTypedDate(std::string_view text, bool monthFirst, Date today) {
+Result<Date> parseAny(std::string_view text, bool monthFirst, Date today, SuchDay such) {
     const auto parts = partsOf(trimmed(text));
-    const Date date = parts ? dateFrom(*parts, monthFirst, today) : noDate;
+    const Date date = parts ? dateFrom(*parts, monthFirst, today, such) : noDate;
     const bool sensible = date.ok() && date.year() >= std::chrono::year(1990)
         && date.year() <= std::chrono::year(2199);
     if (!sensible)
         return badInput(inQuotes(text) + " is not a date; write it as 2026-11-25.");
     return date;
+}
+
+} // namespace
+
+Result<Date> parseTypedDate(std::string_view text, bool monthFirst, Date today) {
+    return parseAny(text, monthFirst, today, lastSuch);
+}
+
+Result<Date> parseNearDate(std::string_view text, bool monthFirst, Date today) {
+    return parseAny(text, monthFirst, today, nearestSuch);
 }
 
 } // namespace miterbook
