@@ -18,10 +18,10 @@ HouseResult houseOf(int plan, int percent, int year = 2026, int callbacks = 0) {
     house.finished = Date{std::chrono::year(year), std::chrono::May, std::chrono::day(4)};
     house.callbacks = callbacks;
     WorkResult doors{PieceOfWork::doors, Hours::whole(20), Hours::minutes(12 * percent),
-        Quantity::count(16), Money::dollars(2000), Money::dollars(1600), {}};
+        Quantity::count(16), Money::dollars(2000), Money::dollars(2000), Money::dollars(1600), {}};
     doors.cost = Money::dollars(600) + Money::dollars(10) * percent;
     WorkResult base{PieceOfWork::base, Hours::whole(10), Hours::minutes(6 * percent),
-        Quantity::count(500), Money::dollars(900), Money::dollars(800), {}};
+        Quantity::count(500), Money::dollars(900), Money::dollars(900), Money::dollars(800), {}};
     base.cost = Money::dollars(300) + Money::dollars(5) * percent;
     for (const WorkResult& work : {doors, base}) {
         house.works.push_back(work);
