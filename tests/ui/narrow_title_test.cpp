@@ -23,6 +23,12 @@ TEST(NarrowTitle, BreaksLongTitlesWhereTheWiderLineIsNarrowest) {
     EXPECT_EQ(narrowed("Price of all, $"), "Price of\nall, $");
 }
 
+TEST(NarrowTitle, LeavesAUnitWithItsWord) {
+    EXPECT_EQ(narrowed("Billed, $"), "Billed, $");
+    EXPECT_EQ(narrowed("Thickness, in"), "Thickness, in");
+    EXPECT_EQ(narrowed("Stick length, ft"), "Stick\nlength, ft");
+}
+
 TEST(NarrowTitle, CannotBreakOneWord) {
     EXPECT_EQ(narrowed("Backcharges"), "Backcharges");
 }

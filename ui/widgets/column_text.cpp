@@ -49,13 +49,15 @@ QString onOneLine(const QString& lines) {
 
 QString narrowTitle(const QString& title) {
     constexpr qsizetype longest = 8;
+    constexpr qsizetype shortest = 3; // a unit alone has no line of its own
     if (title.size() <= longest)
         return title;
     qsizetype best = -1;
     qsizetype width = title.size();
     for (qsizetype at = title.indexOf(u' '); at >= 0; at = title.indexOf(u' ', at + 1)) {
-        const qsizetype wider = std::max(at, title.size() - at - 1);
-        if (wider < width) {
+        const qsizetype rest = title.size() - at - 1;
+        const qsizetype wider = std::max(at, rest);
+        if (wider < width && std::min(at, rest) >= shortest) {
             width = wider;
             best = at;
         }
