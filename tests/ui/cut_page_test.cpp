@@ -182,6 +182,15 @@ TEST_F(CutPageTest, ANumberFromThePaperTicksToo) {
     EXPECT_EQ(stateOf(sheet(), unit.opening.id.value(), unit.unit), PieceState::hung);
 }
 
+TEST_F(CutPageTest, MarkingNothingSaysWhatToChoose) {
+    EXPECT_FALSE(m_page->cut().tick({}, PieceState::cut));
+    EXPECT_EQ(m_kit.refused().toStdString(),
+        "Choose rows first: nothing that is chosen can be marked \"cut\".");
+    EXPECT_FALSE(m_page->cut().tick({}, PieceState::spoiled));
+    EXPECT_EQ(m_kit.refused().toStdString(), "Choose what has been cut: only that can be spoiled.");
+    EXPECT_TRUE(m_kit.book().sheet(m_page->cut().plan()).of<CutPiece>().empty());
+}
+
 TEST_F(CutPageTest, ASpoiledPieceIsToBeCutAgain) {
     m_page->tabs().setCurrentIndex(1);
     QTest::keyClicks(&m_page->sheet().typed(), u"1"_s);

@@ -88,7 +88,9 @@ void DataTable::fitWidths() {
     const int letter = fontMetrics().averageCharWidth();
     const int rows = std::min(m_model.realRows(), looked);
     for (int column = 0; column < m_model.columnCount(); ++column) {
-        int widest = fontMetrics().horizontalAdvance(m_model.titleWithUnit(column)) + 2 * letter;
+        const QString title
+            = m_model.headerData(column, Qt::Horizontal, Qt::DisplayRole).toString();
+        int widest = fontMetrics().size(0, title).width() + 2 * letter; // of its widest line
         for (int row = 0; row < rows; ++row) {
             const QString cell = m_model.index(row, column).data().toString();
             widest = std::max(widest, fontMetrics().horizontalAdvance(cell));

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "stages/cut/cut_desk.h"
 
+#include "basics/quote.h"
 #include "desk/desk.h"
 #include "desk/figure_desk.h"
 #include "stages/cut/cut_edits.h"
@@ -78,8 +79,15 @@ std::vector<const SheetStop*> CutDesk::stops() const {
 }
 
 bool CutDesk::tick(const std::vector<std::size_t>& pieces, PieceState state) {
-    if (pieces.empty() || !plan())
+    if (!plan())
         return false;
+    if (pieces.empty()) {
+        m_desk.refuse(badInput(state == PieceState::spoiled
+                ? "Choose what has been cut: only that can be spoiled."
+                : "Choose rows first: nothing that is chosen can be marked "
+                    + inQuotes(std::string(word(state))) + "."));
+        return false;
+    }
     return m_desk.perform(tickEdit(book(), m_desk.ids(), plan(), figures().sheet, pieces, state));
 }
 

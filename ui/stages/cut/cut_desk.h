@@ -35,7 +35,7 @@ public:
     /// Stops of the level, in the order of the sheet.
     std::vector<const SheetStop*> stops() const;
 
-    /// Brings pieces to a state. False when there are none or it was refused.
+    /// Brings pieces to a state. False when it was refused, as it is when there are none.
     bool tick(const std::vector<std::size_t>& pieces, PieceState state);
 
 Q_SIGNALS:

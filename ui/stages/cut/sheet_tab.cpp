@@ -125,6 +125,7 @@ void SheetTab::tickTyped() {
     const auto tick = typedTick(m_cut.figures().sheet, utf8(m_typed->text()));
     if (!tick) {
         m_cut.desk().refuse(tick.error());
+        m_typed->selectAll(); // to be typed anew
         return;
     }
     if (tick->pieces.empty() || m_cut.tick(tick->pieces, tick->state))
