@@ -240,9 +240,11 @@ private:
         });
     }
 
-    /// A house that has brought all it can is paid.
+    /// A house that has brought all it can is paid; of one underway it is said what is done since.
     Result<void> settle(Id<House> id) {
         House house = *book().house(id);
+        if (!isFinished(house))
+            return sayDone(look(id), m_today, false);
         const auto money = moneyByHouse(book());
         const auto found = money.find(id);
         const bool paid = found != money.end() && isFinished(house)

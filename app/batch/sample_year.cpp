@@ -2,6 +2,7 @@
 #include "batch/sample_year.h"
 
 #include "batch/sample_bills.h"
+#include "batch/sample_dates.h"
 #include "batch/sample_draw.h"
 #include "job/figures.h"
 #include "job/house_stage.h"
@@ -128,7 +129,9 @@ public:
             if (auto made = makeHouse(n, addDays(m_year.today, -daysAgo), underway); !made)
                 return made;
         }
-        return addSampleBills(m_opened, m_houses, m_year.today, m_year.seed + 1);
+        if (auto paid = addSampleBills(m_opened, m_houses, m_year.today, m_year.seed + 1); !paid)
+            return paid;
+        return addSampleDates(m_opened, m_houses, m_year.today);
     }
 
 private:

@@ -30,7 +30,9 @@ struct SampleYear {
 ///   draw of the fifth is voided and issued again;
 /// - payments come by the builders' habits: in time, late, one in four in two parts, one too large;
 ///   the third builder has not paid for 150 days. Retainage is asked for a month after the end, and
-///   a house that has brought all it can is paid.
+///   a house that has brought all it can is paid. What the houses underway have done since their
+///   last draw is said and not yet billed;
+/// - houses underway have dates around the day, one of which clashes with a callback.
 ///
 /// Edits go through the book like any other and are those of the screens: one for each house and
 /// its bid, one for its hours, then the money of all houses by day, so that invoices are numbered

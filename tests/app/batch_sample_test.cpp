@@ -7,6 +7,7 @@
 #include "bill/draw.h"
 #include "job/bills.h"
 #include "job/house_review.h"
+#include "job/schedule.h"
 
 #include <QTemporaryDir>
 
@@ -210,6 +211,21 @@ TEST_F(SampleBills, WaiversGoWithPaymentsAndSomeAreStillDue) {
     EXPECT_GT(withWaiver.size(), 5U);
     EXPECT_GE(open, 2);
     EXPECT_LT(open, 8) << "old waivers have gone out";
+}
+
+TEST_F(SampleBills, LeaveWorkToBillOnAHouseUnderway) {
+    Money toBill;
+    for (const auto& [id, money] : moneyByHouse(book())) {
+        EXPECT_GE(money.unbilled(), Money());
+        toBill += isFinished(*book().house(id)) ? Money() : money.unbilled();
+    }
+    EXPECT_GT(toBill, Money());
+}
+
+TEST_F(SampleBills, ComeWithDatesAheadAndOneClash) {
+    EXPECT_EQ(count<HouseDate>([](const HouseDate& d) { return d.kind == HouseDateKind::punch; }), 2);
+    EXPECT_GT(count<HouseDate>([](const HouseDate& d) { return d.from > endOfYear; }), 3);
+    EXPECT_EQ(clashes(book()).size(), 1U);
 }
 
 TEST_F(SampleBills, AreSoundAndPrinted) {

@@ -69,8 +69,10 @@ void DataTable::setOpensRows(bool opens) {
 }
 
 void DataTable::keepWidths() const {
-    // Only what the user's own hand did: a window that grows resizes columns too.
-    if (QGuiApplication::mouseButtons() != Qt::NoButton)
+    // Only what the user's own hand did: a window that grows and a tab that is clicked resize columns
+    // too.
+    const bool held = QGuiApplication::mouseButtons() != Qt::NoButton;
+    if (held && horizontalHeader()->viewport()->underMouse())
         QSettings().setValue(widthsKey(m_model.name()), horizontalHeader()->saveState());
 }
 
@@ -96,7 +98,7 @@ void DataTable::fitWidths() {
             widest = std::max(widest, fontMetrics().horizontalAdvance(cell));
         }
         const int least = std::max(8, m_model.letters(column)) * letter;
-        setColumnWidth(column, std::clamp(widest + 2 * letter, least, 40 * letter));
+        setColumnWidth(column, std::clamp(widest + 2 * letter, least, 56 * letter));
     }
     m_fitted = rows > 0;
 }

@@ -8,13 +8,13 @@
 #include "widgets/columns.h"
 #include "widgets/plain_text.h"
 #include "widgets/record_form.h"
+#include "widgets/scrolled.h"
 #include "widgets/table_model.h"
 
 #include <QDir>
 #include <QFileDialog>
 #include <QLabel>
 #include <QPushButton>
-#include <QScrollArea>
 #include <QVBoxLayout>
 
 namespace miterbook {
@@ -70,14 +70,11 @@ void saveJournal(Desk& desk, QWidget* page) {
 QWidget* billingSetupForm(Desk& desk) {
     auto* page = new QWidget;
     auto* layout = new QVBoxLayout(page);
-    auto* area = new QScrollArea;
-    area->setFrameShape(QFrame::NoFrame);
-    area->setWidgetResizable(true);
-    area->setWidget(new RecordForm(*billingModel(desk, area)));
-    area->widget()->setAccessibleName(QObject::tr("Numbers and ledger"));
+    auto* form = new RecordForm(*billingModel(desk, page));
+    form->setAccessibleName(QObject::tr("Numbers and ledger"));
     auto* save = new QPushButton(QObject::tr("Save &journal lines as CSV\u2026"));
     QObject::connect(save, &QPushButton::clicked, page, [&desk, page] { saveJournal(desk, page); });
-    layout->addWidget(area, 1);
+    layout->addWidget(scrolled(form), 1);
     layout->addWidget(
         hintLabel(QObject::tr("Every invoice, credit note, void and payment as double "
                               "entries, for any ledger. The first number counts while "

@@ -13,6 +13,8 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace miterbook {
 
 namespace {
@@ -31,10 +33,16 @@ constexpr Column<Reminder> reminderColumns[] = {
     textColumn<&Reminder::note>(QT_TRANSLATE_NOOP("Column", "Note")),
 };
 
+/// Those still to be done by the day they are due, then those done, the latest first.
 std::vector<Reminder> allReminders(const Book& book) {
     std::vector<Reminder> all;
     for (const auto& [id, reminder] : book.jobs.of<Reminder>())
         all.push_back(reminder);
+    std::ranges::stable_sort(all, [](const Reminder& a, const Reminder& b) {
+        if (a.done.ok() != b.done.ok())
+            return b.done.ok();
+        return a.done.ok() ? a.done > b.done : a.due < b.due;
+    });
     return all;
 }
 
@@ -90,7 +98,7 @@ void RemindersTab::refresh() {
     QStringList lines;
     for (const Reminder& each :
         dueReminders(allReminders(m_desk.book()), today, m_desk.book().billing().remindDays)) {
-        const QString day = text(formatDate(each.due, m_desk.book().prices.shop().monthFirst));
+        const QString day = text(isoDate(each.due)); // as in the table below
         lines << (each.due < today ? tr("PAST DUE since %1: %2") : tr("Due %1: %2"))
                      .arg(day, text(each.title));
     }

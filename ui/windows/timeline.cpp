@@ -40,7 +40,7 @@ void Timeline::setBars(std::vector<Bar> bars, Date today) {
     }
     while (!isMonday(m_first))
         m_first = addDays(m_first, -1);
-    updateGeometry();
+    place();
     update();
 }
 
@@ -57,7 +57,7 @@ int Timeline::nameWidth() const {
 
 QSize Timeline::sizeHint() const {
     return {fontMetrics().averageCharWidth() * 100,
-        lineHeight() * std::clamp(static_cast<int>(m_lines.size()) + 1, 3, 12) + 4};
+        std::clamp(m_tops.empty() ? 0 : m_tops.back(), 3 * lineHeight(), 12 * lineHeight()) + 4};
 }
 
 QSize Timeline::minimumSizeHint() const {
@@ -91,26 +91,62 @@ void Timeline::paintDays(QPainter& painter) const {
     painter.drawLine(xOf(m_today), 0, xOf(m_today), height());
 }
 
-void Timeline::paintBar(QPainter& painter, const Bar& bar, int top) const {
+Timeline::Place Timeline::placeOf(const Bar& bar) const {
     const int left = xOf(bar.from);
-    const QRect box(
-        left, top + 3, std::max(6, xOf(addDays(bar.to, 1)) - left - 2), lineHeight() - 6);
+    Place place;
+    place.text = bar.clashes ? bar.text + tr(" CLASH") : bar.text;
+    place.box = {left, 3, std::max(6, xOf(addDays(bar.to, 1)) - left - 2), lineHeight() - 6};
+    const int wanted = fontMetrics().horizontalAdvance(place.text) + 8;
+    place.words = place.box.adjusted(4, 0, wanted - 8 - place.box.width(), 0);
+    if (wanted > place.box.width()) { // beside a bar that is too short for its words
+        place.words.moveLeft(place.box.right() + 4);
+        if (place.words.right() > width())
+            place.words.moveRight(place.box.left() - 6);
+    }
+    return place;
+}
+
+void Timeline::place() {
+    m_places.clear();
+    for (const Bar& bar : m_bars)
+        m_places.push_back(placeOf(bar));
+    m_tops = {lineHeight()};
+    for (const QString& line : m_lines) {
+        std::vector<std::vector<QRect>> lanes(1);
+        for (std::size_t i = 0; i < m_bars.size(); ++i) {
+            if (m_bars[i].line != line)
+                continue;
+            const QRect all = m_places[i].box.united(m_places[i].words).adjusted(-4, 0, 4, 0);
+            const auto free = std::ranges::find_if(lanes, [&](const std::vector<QRect>& lane) {
+                return std::ranges::none_of(
+                    lane, [&](const QRect& other) { return other.intersects(all); });
+            });
+            const auto lane = free - lanes.begin();
+            if (free == lanes.end())
+                lanes.emplace_back();
+            lanes[static_cast<std::size_t>(lane)].push_back(all);
+            const int down = m_tops.back() + lineHeight() * static_cast<int>(lane);
+            m_places[i].box.translate(0, down);
+            m_places[i].words.translate(0, down);
+        }
+        m_tops.push_back(m_tops.back() + lineHeight() * static_cast<int>(lanes.size()));
+    }
+    updateGeometry();
+}
+
+void Timeline::resizeEvent(QResizeEvent*) {
+    place();
+}
+
+void Timeline::paintBar(QPainter& painter, const Bar& bar, const Place& place) const {
     painter.setPen(palette().color(QPalette::WindowText));
     painter.setBrush(palette().color(QPalette::Button));
-    painter.drawRect(box);
+    painter.drawRect(place.box);
     if (bar.clashes)
-        painter.fillRect(box, QBrush(palette().color(QPalette::WindowText), Qt::BDiagPattern));
-    QString text = bar.text;
-    if (bar.clashes)
-        text += tr(" CLASH");
-    const int wanted = fontMetrics().horizontalAdvance(text) + 8;
-    QRect words = box.adjusted(4, 0, 0, 0);
-    if (wanted > box.width()) // beside a bar that is too short for its words
-        words = QRect(box.right() + 4, box.top(), wanted, box.height());
-    else if (bar.clashes)
-        painter.fillRect(words.adjusted(0, 2, wanted - 8 - words.width(), -2),
-            palette().color(QPalette::Button));
-    painter.drawText(words, Qt::AlignLeft | Qt::AlignVCenter, text);
+        painter.fillRect(place.box, QBrush(palette().color(QPalette::WindowText), Qt::BDiagPattern));
+    if (bar.clashes && place.box.intersects(place.words))
+        painter.fillRect(place.words.adjusted(0, 2, 0, -2), palette().color(QPalette::Button));
+    painter.drawText(place.words, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextDontClip, place.text);
 }
 
 void Timeline::paintEvent(QPaintEvent*) {
@@ -118,17 +154,15 @@ void Timeline::paintEvent(QPaintEvent*) {
     if (m_bars.empty())
         return;
     paintDays(painter);
+    painter.setPen(palette().color(QPalette::WindowText));
     for (qsizetype line = 0; line < m_lines.size(); ++line) {
-        const int top = lineHeight() * (static_cast<int>(line) + 1);
-        painter.setPen(palette().color(QPalette::WindowText));
+        const int top = m_tops[static_cast<std::size_t>(line)];
         painter.drawText(QRect(4, top, nameWidth() - 8, lineHeight()),
             Qt::AlignLeft | Qt::AlignVCenter,
             fontMetrics().elidedText(m_lines[line], Qt::ElideRight, nameWidth() - 12));
-        for (const Bar& bar : m_bars) {
-            if (bar.line == m_lines[line])
-                paintBar(painter, bar, top);
-        }
     }
+    for (std::size_t i = 0; i < m_bars.size(); ++i)
+        paintBar(painter, m_bars[i], m_places[i]);
 }
 
 } // namespace miterbook

@@ -15,9 +15,9 @@
 #include "stages/bid/sent_tab.h"
 #include "stages/bid/what_if_tab.h"
 #include "widgets/plain_text.h"
+#include "widgets/scrolled.h"
 
 #include <QLabel>
-#include <QScrollArea>
 #include <QSplitter>
 #include <QTabWidget>
 #include <QVBoxLayout>
@@ -49,17 +49,13 @@ BidPage::BidPage(Desk& desk, FigureDesk& figures, QWidget* parent)
     , m_desk(desk)
     , m_figures(figures)
     , m_form(new BidSetupForm(desk)) {
-    auto* left = new QScrollArea(this);
-    left->setWidget(m_form);
-    left->setWidgetResizable(true);
-    left->setFrameShape(QFrame::NoFrame);
     auto* right = new QWidget(this);
     auto* column = new QVBoxLayout(right);
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(summary());
     column->addWidget(tables(), 1);
     auto* splitter = new QSplitter(this);
-    splitter->addWidget(left);
+    splitter->addWidget(scrolled(m_form));
     splitter->addWidget(right);
     splitter->setStretchFactor(1, 1);
     splitter->setSizes({360, 900});

@@ -12,13 +12,13 @@
 #include "stages/cut/cut_desk.h"
 #include "widgets/plain_text.h"
 #include "widgets/record_form.h"
+#include "widgets/scrolled.h"
 #include "widgets/seen_refresh.h"
 #include "widgets/table_model.h"
 
 #include <QComboBox>
 #include <QHBoxLayout>
 #include <QLabel>
-#include <QScrollArea>
 #include <QSplitter>
 #include <QVBoxLayout>
 
@@ -114,15 +114,12 @@ BenchTab::BenchTab(CutDesk& cut, QWidget* parent)
     , m_sheets(new QComboBox)
     , m_moisture(plainLabel({}))
     , m_walking(plainLabel({})) {
-    auto* area = new QScrollArea;
-    area->setFrameShape(QFrame::NoFrame);
-    area->setWidgetResizable(true);
-    area->setWidget(new RecordForm(*benchModel(cut, area)));
-    area->widget()->setAccessibleName(tr("Saw and bench settings"));
+    auto* form = new RecordForm(*benchModel(cut, this));
+    form->setAccessibleName(tr("Saw and bench settings"));
     auto* settings = new QWidget;
     auto* left = new QVBoxLayout(settings);
     left->setContentsMargins(0, 0, 0, 0);
-    left->addWidget(area, 1);
+    left->addWidget(scrolled(form), 1);
     left->addLayout(labelSheetLine());
     auto* told = new QWidget;
     auto* right = new QVBoxLayout(told);
