@@ -19,7 +19,7 @@ public:
         : m_opened(opened)
         , m_edit(opened.book(), "Enter dates of the houses") {}
 
-    /// `days` of them from the first working day on or after `from`.
+    /// So many working days from the first one on or after `from`.
     void add(Id<House> house, HouseDateKind kind, Date from, int days, const Crew& crew,
         const char* note = "") {
         HouseDate date;
@@ -27,7 +27,8 @@ public:
         date.house = house;
         date.kind = kind;
         date.from = workingDay(from);
-        date.to = days > 1 ? addDays(date.from, days - 1) : noDate;
+        for (Date last = date.from; --days > 0; date.to = last)
+            last = workingDay(addDays(last, 1));
         date.crew = crew;
         date.note = note;
         m_edit.put(std::move(date));
@@ -80,7 +81,7 @@ Result<void> addSampleDates(
         const Date first = firstDay(book, house, today);
         const int later = 9 * underway++;
         dates.add(house, delivery, addDays(first, -2), 1, {}, "garage, forklift at the gate");
-        dates.add(house, firstTrip, first, 5, both);
+        dates.add(house, firstTrip, first, 3, both);
         dates.add(house, secondTrip, addDays(today, 4 + later), 3, both);
         dates.add(house, punch, addDays(today, 11 + later), 1, one);
     }
