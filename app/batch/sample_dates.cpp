@@ -64,8 +64,7 @@ Crew twoOf(const Book& book) {
 
 } // namespace
 
-Result<void> addSampleDates(
-    OpenedBook& opened, const std::vector<Id<House>>& houses, Date today) {
+Result<void> addSampleDates(OpenedBook& opened, const std::vector<Id<House>>& houses, Date today) {
     using enum HouseDateKind;
     const Book& book = opened.book();
     const Crew both = twoOf(book);

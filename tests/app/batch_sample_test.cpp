@@ -223,7 +223,8 @@ TEST_F(SampleBills, LeaveWorkToBillOnAHouseUnderway) {
 }
 
 TEST_F(SampleBills, ComeWithDatesAheadAndOneClash) {
-    EXPECT_EQ(count<HouseDate>([](const HouseDate& d) { return d.kind == HouseDateKind::punch; }), 2);
+    EXPECT_EQ(
+        count<HouseDate>([](const HouseDate& d) { return d.kind == HouseDateKind::punch; }), 2);
     EXPECT_GT(count<HouseDate>([](const HouseDate& d) { return d.from > endOfYear; }), 3);
     EXPECT_EQ(clashes(book()).size(), 1U);
 }

@@ -69,8 +69,8 @@ void DataTable::setOpensRows(bool opens) {
 }
 
 void DataTable::keepWidths() const {
-    // Only what the user's own hand did: a window that grows and a tab that is clicked resize columns
-    // too.
+    // Only what the user's own hand did: a window that grows and a tab that is clicked resize
+    // columns too.
     const bool held = QGuiApplication::mouseButtons() != Qt::NoButton;
     if (held && horizontalHeader()->viewport()->underMouse())
         QSettings().setValue(widthsKey(m_model.name()), horizontalHeader()->saveState());

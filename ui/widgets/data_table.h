@@ -33,6 +33,9 @@ public:
     int currentRow() const;
     /// Makes the row of a key current and shows it. False when it is not in the table.
     bool showKey(std::int64_t key);
+    /// Changes the selected cells as one gesture: "+3 %" makes each number so much larger, anything
+    /// else is put into all. Errors: a sentence, and nothing has changed.
+    Result<void> changeSelected(const QString& typed);
     /// What can be done with cells and rows, in menu order; a separator where an entry is null.
     const QList<QAction*>& gestures() const { return m_gestures; }
 
@@ -42,6 +45,8 @@ public Q_SLOTS:
     void pasteCells();
     void clearCells();
     void fillDown();
+    /// Asks what is to become of the selected cells, and does it.
+    void changeCells();
     void duplicateRows();
     void removeRows();
     void goToBlankRow();

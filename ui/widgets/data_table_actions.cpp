@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "widgets/cell_block.h"
+#include "widgets/cell_change.h"
 #include "widgets/data_table.h"
+#include "widgets/field_dialog.h"
 #include "widgets/plain_text.h"
 #include "widgets/table_proxy.h"
 
@@ -8,6 +10,7 @@
 #include <QClipboard>
 #include <QGuiApplication>
 #include <QHeaderView>
+#include <QLineEdit>
 #include <QToolTip>
 
 #include <algorithm>
@@ -54,6 +57,7 @@ void DataTable::makeGestures() {
     gesture(tr("&Paste cells"), QKeySequence::Paste, &DataTable::pasteCells);
     gesture(tr("Cl&ear cells"), QKeySequence(Qt::Key_Delete), &DataTable::clearCells);
     gesture(tr("Fill &down"), QKeySequence(Qt::CTRL | Qt::Key_D), &DataTable::fillDown);
+    gesture(tr("C&hange cells\u2026"), QKeySequence(Qt::CTRL | Qt::Key_E), &DataTable::changeCells);
     gesture(tr("&New row"), QKeySequence(Qt::CTRL | Qt::Key_Insert), &DataTable::goToBlankRow);
     gesture(
         tr("Copy &row"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_D), &DataTable::duplicateRows);
@@ -172,6 +176,43 @@ void DataTable::fillDown() {
         }
     }
     m_model.writeCells(cells, TableModelBase::Gesture::fill);
+}
+
+Result<void> DataTable::changeSelected(const QString& typed) {
+    const CellChange change = readCellChange(typed);
+    std::vector<CellWrite> cells;
+    for (const QModelIndex& index : selectionModel()->selectedIndexes()) {
+        const QModelIndex source = m_proxy->mapToSource(index);
+        const int column = source.column();
+        if (isBlankRow(index) || isColumnHidden(index.column()) || m_model.isComputed(column))
+            continue;
+        if (!change.by) {
+            cells.push_back({source.row(), column, change.put, 0});
+            continue;
+        }
+        const CellKind kind = m_model.kind(column);
+        if (kind != CellKind::money && kind != CellKind::number && kind != CellKind::percent)
+            return badInput(utf8(m_model.title(column))
+                + " cannot be changed by a percentage: only money and other numbers can.");
+        const std::int64_t number = changedBy(m_model.number(source.row(), column), *change.by);
+        cells.push_back({source.row(), column, m_model.written(number, column), 0});
+    }
+    if (cells.empty())
+        return badInput("No cell that can be typed into is selected.");
+    std::string refused;
+    QObject listener;
+    connect(&m_model.desk(), &Desk::refused, &listener,
+        [&](const QString& sentence) { refused = utf8(sentence); });
+    return m_model.writeCells(cells, TableModelBase::Gesture::fill) ? Result<void>()
+                                                                    : badInput(refused);
+}
+
+void DataTable::changeCells() {
+    FieldDialog dialog(tr("Change the selected cells"), tr("&Change"), window());
+    const QLineEdit* typed = dialog.addText(tr("&What they become"));
+    dialog.addHint(tr("+3 % makes each number 3 % larger, -3 % smaller. Anything else is put into "
+                      "every selected cell."));
+    dialog.run([&] { return changeSelected(typed->text()); });
 }
 
 void DataTable::duplicateRows() {

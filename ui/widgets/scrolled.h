@@ -5,8 +5,8 @@
 
 namespace miterbook {
 
-/// A form that may be higher than its place: it scrolls there, without a frame, on the ground it lies
-/// on.
+/// A form that may be higher than its place: it scrolls there, without a frame, on the ground it
+/// lies on.
 inline QScrollArea* scrolled(QWidget* form) {
     auto* area = new QScrollArea;
     area->setFrameShape(QFrame::NoFrame);

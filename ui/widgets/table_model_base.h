@@ -18,7 +18,7 @@ struct CellWrite {
     int row = 0;
     int column = 0;
     QString typed;
-    int line = 0; ///< line of the pasted block, from 1; 0 where nothing was pasted
+    int line = 0; ///< line of the pasted block or of the file, from 1; 0 where there is none
 };
 
 /// TableModel<Row> whatever the rows are: cells and gestures, as views and delegates see them.
@@ -28,7 +28,7 @@ public:
     static constexpr int sortRole = Qt::UserRole;
     static constexpr int whereFromRole = Qt::UserRole + 1;
 
-    enum class Gesture { type, paste, clear, fill };
+    enum class Gesture { type, paste, bring, clear, fill };
 
     TableModelBase(Desk& desk, std::unique_ptr<TableRows> source, QObject* parent);
 

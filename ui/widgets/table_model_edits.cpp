@@ -102,13 +102,14 @@ bool TableModelBase::performTyped(const Edit& edit) {
 }
 
 bool TableModelBase::refuse(Gesture gesture, const CellWrite& cell, const Error& error) const {
-    if (gesture != Gesture::paste) {
-        m_desk.refuse(error);
-        return false;
-    }
-    m_desk.refuse({error.fault,
-        "Nothing was pasted. Row " + std::to_string(cell.line) + " of what was copied, column "
-            + utf8(title(cell.column)) + ": " + error.sentence});
+    std::string where;
+    if (gesture == Gesture::paste)
+        where = "Nothing was pasted. Row " + std::to_string(cell.line) + " of what was copied";
+    else if (gesture == Gesture::bring)
+        where = "Nothing was brought in. Line " + std::to_string(cell.line) + " of the file";
+    if (!where.empty())
+        where += ", column " + utf8(title(cell.column)) + ": ";
+    m_desk.refuse({error.fault, where + error.sentence});
     return false;
 }
 

@@ -4,6 +4,7 @@
 #include "book/checks.h"
 #include "widgets/table_model.h"
 #include "widgets/table_panel.h"
+#include "windows/table_file.h"
 
 #include <QCoreApplication>
 
@@ -38,6 +39,7 @@ QWidget* bookTable(Desk& desk, TableSpec<Row> spec) {
     auto* model = new TableModel<Row>(desk, std::move(spec));
     auto* panel = new TablePanel(*model);
     model->setParent(panel);
+    addFileButton(*panel);
     return panel;
 }
 

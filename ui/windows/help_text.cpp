@@ -87,6 +87,7 @@ QString keysText() {
         "  Ctrl+C, Ctrl+X, Ctrl+V     copy, cut, paste cells, also from and to a spreadsheet\n"
         "  Delete                     clear cells; remove rows that are selected whole\n"
         "  Ctrl+D                     fill down\n"
+        "  Ctrl+E                     change all selected cells: +3 %, or one text for all\n"
         "  Ctrl+Insert                to the row for a new entry\n"
         "  Ctrl+Shift+D               copy the row\n"
         "  Ctrl+Delete                remove the row\n"

@@ -143,6 +143,7 @@ QWidget* profilesPanel(Desk& desk) {
     auto* profiles = new TableModel<Profile>(
         desk, bookSpec<Profile>(desk, QObject::tr("Profiles"), profileColumns, beginProfile), both);
     auto* left = new TablePanel(*profiles);
+    addFileButton(*left);
     const auto current = std::make_shared<Id<Profile>>();
     auto* sticks = new TableModel<Stick>(desk, stickSpec(desk, current), both);
     const StickSide side(desk, *sticks);

@@ -143,7 +143,8 @@ void Timeline::paintBar(QPainter& painter, const Bar& bar, const Place& place) c
     painter.setBrush(palette().color(QPalette::Button));
     painter.drawRect(place.box);
     if (bar.clashes)
-        painter.fillRect(place.box, QBrush(palette().color(QPalette::WindowText), Qt::BDiagPattern));
+        painter.fillRect(
+            place.box, QBrush(palette().color(QPalette::WindowText), Qt::BDiagPattern));
     if (bar.clashes && place.box.intersects(place.words))
         painter.fillRect(place.words.adjusted(0, 2, 0, -2), palette().color(QPalette::Button));
     painter.drawText(place.words, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextDontClip, place.text);
