@@ -166,30 +166,61 @@ std::string bothWaysInWords(const LineBothWays& line, std::string_view currency)
     return "brings " + money(*line.byPiece - line.byCost) + " more than cost and profit";
 }
 
+namespace {
+
+/// Lines that a sentence names: lines of one task differ in conditions only and are named once.
+class NamedLines {
+public:
+    void add(const EstimateLine& line, Money amount) {
+        m_amount += amount;
+        const std::string name = lineName(line);
+        const auto known = std::ranges::find(m_names, name, &Name::first);
+        if (known == m_names.end())
+            m_names.emplace_back(name, 1);
+        else
+            ++known->second;
+    }
+    bool empty() const { return m_names.empty(); }
+    Money amount() const { return m_amount; }
+    /// "window, picture frame (2 lines); base, one piece"
+    std::string inWords() const {
+        std::string words;
+        for (const auto& [name, lines] : m_names) {
+            words += (words.empty() ? "" : "; ") + name;
+            if (lines > 1)
+                words += " (" + std::to_string(lines) + " lines)";
+        }
+        return words;
+    }
+
+private:
+    using Name = std::pair<std::string, int>;
+    std::vector<Name> m_names;
+    Money m_amount;
+};
+
+} // namespace
+
 std::vector<std::string> bothWaysSummary(
     const Estimate& estimate, const std::vector<LineBothWays>& lines, std::string_view currency) {
-    std::string losing;
-    std::string carrying;
-    Money lost;
-    Money carried;
+    NamedLines losing;
+    NamedLines carrying;
     for (std::size_t i = 0; i < lines.size(); ++i) {
         const LineBothWays& line = lines[i];
         if (!line.byPiece)
             continue;
-        const bool loses = line.loses();
-        if (!loses && *line.byPiece <= line.byCost)
-            continue;
-        std::string& names = loses ? losing : carrying;
-        names += (names.empty() ? "" : ", ") + lineName(estimate.lines[i]);
-        (loses ? lost : carried) += loses ? line.cost - *line.byPiece : *line.byPiece - line.byCost;
+        if (line.loses())
+            losing.add(estimate.lines[i], line.cost - *line.byPiece);
+        else if (*line.byPiece > line.byCost)
+            carrying.add(estimate.lines[i], *line.byPiece - line.byCost);
     }
     std::vector<std::string> sentences;
     if (!losing.empty())
-        sentences.push_back("At your piece prices these lose " + formatMoney(lost, currency)
-            + " in all: " + losing + ".");
+        sentences.push_back("At your piece prices these lose "
+            + formatMoney(losing.amount(), currency) + " in all: " + losing.inWords() + ".");
     if (!carrying.empty())
-        sentences.push_back("These carry the house, " + formatMoney(carried, currency)
-            + " over cost and profit: " + carrying + ".");
+        sentences.push_back("These carry the house, " + formatMoney(carrying.amount(), currency)
+            + " over cost and profit: " + carrying.inWords() + ".");
     return sentences;
 }
 

@@ -67,6 +67,16 @@ TEST_F(BothWays, SaysWhichLinesLoseMoney) {
             "These carry the house, $8.80 over cost and profit: base, one piece."));
 }
 
+TEST_F(BothWays, NamesATaskOnceHoweverManyLinesItHas) {
+    m_shop.addPiecePrice(Task::pictureFrameWindow, Money::dollars(30));
+    auto all = lines();
+    all.push_back(all[0]); // as under other conditions
+    m_estimate.lines.push_back(m_estimate.lines[0]);
+    EXPECT_THAT(bothWaysSummary(m_estimate, all, "$"),
+        ElementsAre(
+            "At your piece prices these lose $11.42 in all: window, picture frame (2 lines)."));
+}
+
 TEST_F(BothWays, ALineIsSwitchedToTheOtherWay) {
     m_shop.addPiecePrice(Task::base, Money::dollars(5));
     EXPECT_FALSE(lines()[2].isByPiece);
