@@ -9,6 +9,7 @@
 #include "basics/money.h"
 #include "basics/words.h"
 #include "book/origin.h"
+#include "book/section.h"
 
 #include <string>
 
@@ -87,6 +88,7 @@ struct Profile {
     bool symmetric = false; ///< flat stock that may be turned end for end
     Origin origin = Origin::shop;
     std::string note; ///< "verify with your supplier"
+    Section section = Section::squareEdge;
 
     bool operator==(const Profile&) const = default;
 };
@@ -101,7 +103,8 @@ struct Describe<Profile> {
             field("material", &Profile::material), field("finish", &Profile::finish),
             field("hardwood", &Profile::hardwood), field("spring_angle", &Profile::springAngle),
             field("joint", &Profile::joint), field("symmetric", &Profile::symmetric),
-            field("origin", &Profile::origin), field("note", &Profile::note));
+            field("origin", &Profile::origin), field("note", &Profile::note),
+            field("section", &Profile::section));
     }
 };
 

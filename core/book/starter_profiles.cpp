@@ -94,6 +94,33 @@ Joint jointOf(const Entry& entry) {
     }
 }
 
+/// The plain shape nearest to what the moulding is run like.
+Section sectionOf(const Entry& entry) {
+    switch (entry.use) {
+    case ProfileUse::casing:
+    case ProfileUse::base:
+    case ProfileUse::baseCap:
+    case ProfileUse::crown:
+    case ProfileUse::chairRail:
+        return Section::ogee;
+    case ProfileUse::shoe:
+        return Section::quarterRound;
+    case ProfileUse::stool:
+        return Section::bullnose;
+    case ProfileUse::stop:
+        return Section::beveled;
+    case ProfileUse::backBand:
+        return Section::stepped;
+    case ProfileUse::rod:
+    case ProfileUse::handrail:
+        return Section::round;
+    case ProfileUse::shelf:
+        return Section::easedEdge;
+    default:
+        return Section::squareEdge;
+    }
+}
+
 /// Long sticks carry a small premium; yards price by the nickel.
 Money stickPrice(const Entry& entry, int feet) {
     const std::int64_t premium = feet >= 16 ? 105 : 100;
@@ -116,6 +143,7 @@ void add(PriceBook& book, IdSource& ids, const Entry& entry) {
     profile.symmetric = entry.symmetric;
     profile.origin = Origin::starter;
     profile.note = verify;
+    profile.section = sectionOf(entry);
     for (const int feet : entry.feet)
         book.of<Stick>().put({ids.next<Stick>(), profile.id, Length::feet(feet),
             stickPrice(entry, feet), true, Origin::starter});

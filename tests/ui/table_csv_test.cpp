@@ -9,7 +9,7 @@
 
 #include <QFile>
 #include <QTemporaryDir>
-#include <QToolButton>
+#include <QPushButton>
 
 #include <gtest/gtest.h>
 
@@ -130,7 +130,7 @@ TEST_F(TableCsv, TextThatLooksLikeAFormulaGoesOutGuardedAndComesBack) {
 
 TEST_F(TableCsv, AFileSaysWhatItDid) {
     TableModelBase& model = show(crewTable(m_kit.desk()));
-    EXPECT_NE(m_page->findChild<QToolButton*>(), nullptr);
+    EXPECT_NE(m_page->findChild<QPushButton*>(), nullptr);
     QTemporaryDir folder;
     const QString path = folder.filePath(u"crew.csv"_s);
     EXPECT_TRUE(bringTableFile(model, path).isEmpty());

@@ -10,6 +10,7 @@
 #include "widgets/plain_text.h"
 #include "windows/book_table.h"
 #include "windows/price_list_dialog.h"
+#include "windows/section_picture.h"
 
 #include <QLabel>
 #include <QPushButton>
@@ -25,6 +26,7 @@ constexpr Column<Profile> profileColumns[] = {
     wordColumn<&Profile::use>(QT_TRANSLATE_NOOP("Column", "Run as")),
     lengthColumn<&Profile::thickness>(QT_TRANSLATE_NOOP("Column", "Thickness")),
     lengthColumn<&Profile::width>(QT_TRANSLATE_NOOP("Column", "Width")),
+    wordColumn<&Profile::section>(QT_TRANSLATE_NOOP("Column", "Section")),
     textColumn<&Profile::material>(QT_TRANSLATE_NOOP("Column", "Material")),
     wordColumn<&Profile::finish>(QT_TRANSLATE_NOOP("Column", "Finish")),
     checkColumn<&Profile::hardwood>(QT_TRANSLATE_NOOP("Column", "Hardwood")),
@@ -115,6 +117,7 @@ std::vector<FigureRow> historyRows(const PriceBook& prices, Id<Profile> profile)
 struct StickSide {
     QWidget* whole = new QWidget;
     QLabel* of = headLabel({});
+    SectionPicture* section = new SectionPicture;
     FigureView* history = new FigureView(QObject::tr("Prices by day"),
         {QObject::tr("Stick"), QObject::tr("From"), QObject::tr("Price of one"),
             QObject::tr("Quoted"), QObject::tr("Supplier")});
@@ -125,6 +128,7 @@ struct StickSide {
         QObject::connect(bring, &QPushButton::clicked, whole,
             [&desk, this_ = whole] { PriceListDialog(desk, this_->window()).exec(); });
         auto* split = new QSplitter(Qt::Vertical);
+        split->addWidget(section);
         split->addWidget(new TablePanel(sticks));
         split->addWidget(history);
         split->setChildrenCollapsible(false);
@@ -157,6 +161,7 @@ QWidget* profilesPanel(Desk& desk) {
         side.of->setText(
             profile ? QObject::tr("Sticks of %1").arg(text(profile->name)) : QObject::tr("Sticks"));
         side.whole->setEnabled(profile != nullptr);
+        side.section->show(profile, desk.book().prices.shop().lengths());
         sticks->refresh();
         side.history->setRows(historyRows(desk.book().prices, *current));
     };

@@ -15,7 +15,7 @@
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QMenu>
-#include <QToolButton>
+#include <QPushButton>
 
 namespace miterbook {
 
@@ -71,11 +71,11 @@ QString bringTableFile(TableModelBase& model, const QString& path) {
     return brought ? summary(QFileInfo(path).fileName(), *brought) : QString();
 }
 
-QToolButton* addFileButton(TablePanel& panel) {
-    auto* button = new QToolButton;
+QPushButton* addFileButton(TablePanel& panel) {
+    auto* button = new QPushButton;
     button->setText(QObject::tr("CSV file"));
     button->setAccessibleName(QObject::tr("CSV file of %1").arg(panel.table().cells().name()));
-    button->setPopupMode(QToolButton::InstantPopup);
+    button->setAutoDefault(false);
     auto* menu = new QMenu(button);
     menu->addAction(
         QObject::tr("&Save these rows as CSV\u2026"), &panel, [&panel] { saveRows(panel); });

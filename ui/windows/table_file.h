@@ -3,7 +3,7 @@
 
 #include <QString>
 
-class QToolButton;
+class QPushButton;
 
 namespace miterbook {
 
@@ -11,7 +11,7 @@ class TableModelBase;
 class TablePanel;
 
 /// A button beside a table's find line: saves its rows as a CSV file and brings such a file in.
-QToolButton* addFileButton(TablePanel& panel);
+QPushButton* addFileButton(TablePanel& panel);
 
 /// What a file has done to a table, as it is said to the user. Empty when it was refused; the
 /// table's desk has then said why.
