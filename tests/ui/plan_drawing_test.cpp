@@ -2,14 +2,17 @@
 // The drawing with real presses and keys: rooms, openings in their walls, what stands against
 // walls, marks, each one edit that undo takes back.
 #include "desk/figure_desk.h"
+#include "stages/plan/drawing/differences_menu.h"
 #include "stages/plan/drawing/plan_panel.h"
 #include "stages/plan/plan_stage.h"
 #include "stages/plan/plan_tables.h"
 #include "ui/ui_kit.h"
 #include "widgets/data_table.h"
 
+#include <QAction>
 #include <QApplication>
 #include <QLineEdit>
+#include <QMenu>
 #include <QTest>
 
 #include <gtest/gtest.h>
@@ -296,6 +299,92 @@ TEST_F(PlanDrawing, ThePlanIsMirroredAndALevelRepeated) {
     EXPECT_EQ(rows().of<Opening>().size(), 2U);
     EXPECT_TRUE(std::prev(rows().of<Level>().end())->second.upper);
     EXPECT_NE(opening(0).mark, opening(1).mark);
+}
+
+/// An option of the plan in which W1 is gone and W2 is new.
+TEST_F(PlanDrawing, WhatAnOptionDoesIsMarkedForWhoLooksAtItAndForWhoChangesIt) {
+    drawDen();
+    key(Qt::Key_W);
+    type(u"36 x 60"_s);
+    click(room().outline[0].x.toInches() + 60, room().outline[0].y.toInches());
+    key(Qt::Key_Escape);
+    ASSERT_EQ(rows().of<Opening>().size(), 1U);
+    Variant option;
+    option.id = m_kit.desk().ids().next<Variant>();
+    option.plan = m_plan;
+    option.name = "Sun room";
+    Opening gone = opening();
+    gone.replaces = gone.id;
+    gone.id = m_kit.desk().ids().next<Opening>();
+    gone.variant = option.id;
+    gone.removed = true;
+    Opening added = opening();
+    added.id = m_kit.desk().ids().next<Opening>();
+    added.variant = option.id;
+    added.mark = "W2";
+    added.wall = 3;
+    ASSERT_TRUE(m_kit.desk().perform(
+        EditBuilder(m_kit.book(), "Add option").put(option).put(gone).put(added).take()));
+    EXPECT_TRUE(view().picture().differences.names.isEmpty()) << "nobody looks at it yet";
+    EXPECT_EQ(view().picture().openings.at(0).mark, RowMark::plain);
+
+    auto* menu = m_page->findChild<DifferencesMenu*>();
+    m_panel->setSeen({});
+    ASSERT_TRUE(menu->isNeeded());
+    menu->menu()->actions().at(0)->trigger();
+    const PlanPicture& seen = view().picture();
+    EXPECT_EQ(seen.differences.names, QStringList{u"option Sun room"_s});
+    EXPECT_EQ(seen.differences.added, 1);
+    EXPECT_EQ(seen.differences.removed, 1);
+    ASSERT_EQ(seen.openings.size(), 1U);
+    EXPECT_EQ(seen.openings[0].mark, RowMark::removed);
+    ASSERT_EQ(seen.apart.openings.size(), 1U);
+    EXPECT_EQ(seen.apart.openings[0].label, u"W2"_s);
+    EXPECT_EQ(seen.apart.openings[0].mark, RowMark::added);
+    EXPECT_TRUE(view().level().opening(gone.replaces.value())) << "the base plan still has it";
+
+    // What changes go into is looked at too, with the same counts, and can be taken hold of.
+    m_panel->setTarget({m_plan, option.id});
+    EXPECT_EQ(view().picture().openings.size(), 2U);
+    EXPECT_TRUE(view().picture().apart.openings.empty());
+    EXPECT_EQ(view().picture().differences.added, 1);
+    EXPECT_EQ(view().picture().differences.removed, 1);
+    m_panel->setTarget({m_plan, {}});
+    menu->menu()->actions().at(0)->trigger();
+    EXPECT_TRUE(view().picture().differences.names.isEmpty());
+    EXPECT_EQ(view().picture().openings.at(0).mark, RowMark::plain);
+}
+
+TEST_F(PlanDrawing, WhatAnOptionHasElsewhereIsShownBesideWhereItStood) {
+    drawDen();
+    key(Qt::Key_W);
+    type(u"36 x 60"_s);
+    click(room().outline[0].x.toInches() + 40, room().outline[0].y.toInches());
+    key(Qt::Key_Escape);
+    Variant option;
+    option.id = m_kit.desk().ids().next<Variant>();
+    option.plan = m_plan;
+    option.name = "Window aside";
+    Opening aside = opening();
+    aside.replaces = aside.id;
+    aside.id = m_kit.desk().ids().next<Opening>();
+    aside.variant = option.id;
+    aside.along = aside.along + feetOf(4);
+    ASSERT_TRUE(m_kit.desk().perform(
+        EditBuilder(m_kit.book(), "Add option").put(option).put(aside).take()));
+    m_panel->setTarget({m_plan, option.id});
+    const PlanPicture& picture = view().picture();
+    ASSERT_EQ(picture.openings.size(), 1U);
+    EXPECT_EQ(picture.openings[0].mark, RowMark::changed);
+    ASSERT_EQ(picture.apart.openings.size(), 1U);
+    EXPECT_EQ(picture.apart.openings[0].mark, RowMark::removed);
+    EXPECT_NEAR(picture.openings[0].at.x() - picture.apart.openings[0].at.x(), 48, 0.1);
+    EXPECT_TRUE(picture.apart.openings[0].before);
+    EXPECT_EQ(picture.differences.changed, 1);
+    EXPECT_EQ(picture.differences.moved, 1);
+    EXPECT_EQ(picture.differences.removed, 0) << "it is moved, not taken away";
+    if (const QString folder = qEnvironmentVariable("MITERBOOK_PICTURES"); !folder.isEmpty())
+        m_page->grab().save(folder + u"/plan-differences.png"_s);
 }
 
 } // namespace

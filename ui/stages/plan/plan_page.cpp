@@ -60,6 +60,8 @@ PlanPage::PlanPage(Desk& desk, FigureDesk& figures, QWidget* parent)
     connect(m_live, &LivePanel::wanted, this, &PlanPage::showSource);
     connect(&figures, &FigureDesk::figured, this, &PlanPage::showStates);
     connect(&figures, &FigureDesk::sawRowsChanged, this, &PlanPage::showStates);
+    connect(&figures, &FigureDesk::figured, this, &PlanPage::showSeen);
+    connect(m_drawing, &PlanPanel::seenSwitched, this, &PlanPage::switchSeen);
     connect(m_drawing, &PlanPanel::chosen, m_tables, &PlanTables::showSource);
     connect(m_tables, &PlanTables::rowChosen, m_drawing, &PlanPanel::showSource);
     new SawOverlay(desk, figures, *m_drawing, this);
@@ -71,6 +73,7 @@ void PlanPage::showJob(const JobRef& job) {
     m_target->showPlan(job.plan);
     m_tables->setTarget(m_target->target());
     m_drawing->setTarget(m_target->target());
+    showSeen();
     showStates();
     m_variants->showPlan(job.plan);
     m_form->showPlan(job.plan);
@@ -101,15 +104,36 @@ void PlanPage::showStates() {
 void PlanPage::takeTarget(const EditTarget& target) {
     m_tables->setTarget(target);
     m_drawing->setTarget(target);
-    const Variant* variant = m_desk.book().sheet(target.plan).of<Variant>().find(target.variant);
-    if (!variant || m_figures.job().plan != target.plan)
-        return;
+    if (target.variant)
+        switchSeen(target.variant, true);
+}
+
+/// The drawing is looked at with what takeoff and price are looked at with.
+void PlanPage::showSeen() {
+    const Selection& selection = m_figures.job().selection;
+    std::vector<Id<Variant>> seen;
+    if (selection.elevation)
+        seen.push_back(selection.elevation);
+    seen.insert(seen.end(), selection.options.begin(), selection.options.end());
+    m_drawing->setSeen(seen);
+}
+
+void PlanPage::switchSeen(Id<Variant> id, bool on) {
     JobRef job = m_figures.job();
+    const Variant* variant = m_desk.book().sheet(job.plan).of<Variant>().find(id);
+    if (!variant)
+        return;
+    std::vector<Id<Variant>>& options = job.selection.options;
     if (variant->kind == VariantKind::elevation)
-        job.selection.elevation = variant->id;
-    else if (std::ranges::count(job.selection.options, variant->id) == 0)
-        job.selection.options.push_back(variant->id);
-    m_figures.setJob(job);
+        job.selection.elevation = on ? id : Id<Variant>();
+    else if (!on)
+        std::erase(options, id);
+    else if (std::ranges::count(options, id) == 0)
+        options.push_back(id);
+    if (!on && m_target->target().variant == id)
+        m_target->choose({}); // what is not looked at is not changed
+    if (!(job == m_figures.job()))
+        m_figures.setJob(job);
 }
 
 void PlanPage::showSource(const Source& source) {

@@ -41,6 +41,8 @@ protected:
 
 private:
     void showStates();
+    void showSeen();
+    void switchSeen(Id<Variant> variant, bool on);
     void takeTarget(const EditTarget& target);
     void showSource(const Source& source);
 

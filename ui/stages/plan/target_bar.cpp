@@ -52,6 +52,11 @@ void TargetBar::fill() {
         take(); // the variant is gone: changes go into the base plan again
 }
 
+void TargetBar::choose(Id<Variant> variant) {
+    m_choice->setCurrentIndex(std::max(0, m_choice->findData(qlonglong(variant.value()))));
+    take();
+}
+
 void TargetBar::take() {
     m_target.variant = Id<Variant>(m_choice->currentData().toLongLong());
     m_hint->setText(m_target.variant

@@ -21,6 +21,8 @@ public:
 
     void showPlan(Id<Plan> plan);
     const EditTarget& target() const { return m_target; }
+    /// As if chosen by hand; none: the base plan.
+    void choose(Id<Variant> variant);
 
 Q_SIGNALS:
     void chosen(const miterbook::EditTarget& target);

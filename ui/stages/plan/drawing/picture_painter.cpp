@@ -53,17 +53,14 @@ void PicturePainter::paint(const PlanPicture& picture) {
             drawWalls(room);
         }
     }
+    drawApart(picture.apart);
     for (const PictureOpening& opening : picture.openings)
         drawOpening(opening);
     for (const PictureWork& work : picture.works)
         drawWork(work);
-    // Marks of openings first: they are what papers and people go by.
-    for (const PictureOpening& opening : picture.openings)
-        labelOpening(opening);
-    for (const PictureRoom& room : picture.rooms)
-        labelRoom(room);
-    for (const PictureWork& work : picture.works)
-        labelWork(work);
+    drawLegend(picture.differences);
+    label(picture);
+    label(picture.apart);
     for (const PictureRoom& room : picture.rooms) {
         const bool chosen = isSelected(DrawnItem::Kind::room, room.key);
         if (chosen || m_look.lengths)
@@ -71,6 +68,17 @@ void PicturePainter::paint(const PlanPicture& picture) {
         if (chosen && m_look.handles)
             drawHandles(room);
     }
+}
+
+void PicturePainter::drawApart(const PictureRows& rows) {
+    for (const PictureRoom& room : rows.rooms) {
+        if (isSeen(room.outline.boundingRect()))
+            drawWalls(room);
+    }
+    for (const PictureOpening& opening : rows.openings)
+        drawOpening(opening);
+    for (const PictureWork& work : rows.works)
+        drawWork(work);
 }
 
 bool PicturePainter::isSeen(const QRectF& inches) const {
@@ -155,6 +163,11 @@ void PicturePainter::drawOpening(const PictureOpening& opening) {
     const QPointF half = opening.along * (opening.width / 2 * scale);
     const QPointF out = opening.out * std::max(opening.depth * scale, 3.0);
     const bool chosen = isSelected(DrawnItem::Kind::opening, opening.key);
+    if (opening.mark == RowMark::removed) {
+        m_painter.setPen(penOf(opening.mark, chosen, 1.8));
+        strike(at, half, out);
+        return;
+    }
     // The wall is open: paper between its faces.
     m_painter.setPen(Qt::NoPen);
     m_painter.setBrush(m_paper);
@@ -170,6 +183,16 @@ void PicturePainter::drawOpening(const PictureOpening& opening) {
     else if (opening.kind != OpeningKind::casedOpening)
         drawLeaf(opening, half, out);
     drawState(opening, at + out / 2);
+}
+
+/// What is taken away is crossed out and leaves the wall closed.
+void PicturePainter::strike(QPointF at, QPointF half, QPointF out) {
+    const double depth = std::hypot(out.x(), out.y());
+    const QPointF way = out / depth * std::max(depth, 6.0);
+    m_painter.setBrush(Qt::NoBrush);
+    m_painter.drawPolygon(QPolygonF({at - half, at + half, at + half + way, at - half + way}));
+    m_painter.drawLine(at - half, at + half + way);
+    m_painter.drawLine(at + half, at - half + way);
 }
 
 void PicturePainter::drawWindow(const PictureOpening& opening, QPointF half, QPointF out) {

@@ -41,6 +41,9 @@ private:
     void drawLeaf(const PictureOpening& opening, QPointF half, QPointF out);
     void drawState(const PictureOpening& opening, QPointF at);
     void drawWork(const PictureWork& work);
+    void drawApart(const PictureRows& rows);
+    void strike(QPointF at, QPointF half, QPointF out);
+    void drawLegend(const PictureDifferences& differences);
 
     void labelOpening(const PictureOpening& opening);
     void labelRoom(const PictureRoom& room);
@@ -48,6 +51,8 @@ private:
     void labelWork(const PictureWork& work);
     bool write(const QString& text, std::initializer_list<QPointF> centres, const QFont& font,
         const QColor& ink);
+    void label(const PictureRows& rows);
+    static QFont marked(QFont font, RowMark mark);
 
     bool isSeen(const QRectF& inches) const;
     bool isSelected(DrawnItem::Kind kind, std::int64_t key) const {

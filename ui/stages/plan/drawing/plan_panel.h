@@ -17,6 +17,7 @@ class QToolBar;
 namespace miterbook {
 
 class Desk;
+class DifferencesMenu;
 class PlanSheets;
 class SheetMenu;
 
@@ -27,6 +28,9 @@ public:
     explicit PlanPanel(Desk& desk, QWidget* parent = nullptr);
 
     void setTarget(const EditTarget& target);
+    /// Elevation and options that the plan is looked at with.
+    void setSeen(const std::vector<Id<Variant>>& seen);
+    DifferencesMenu& differences() const { return *m_differences; }
     PlanView& view() const { return *m_view; }
     SheetMenu& sheetMenu() const { return *m_sheetMenu; }
     /// Selects the row on its level. False when it is not drawn.
@@ -42,6 +46,8 @@ Q_SIGNALS:
     /// A row was chosen on the drawing.
     void chosen(const miterbook::Source& source);
     void levelShown();
+    /// An elevation or option is to be looked at, or no longer.
+    void seenSwitched(miterbook::Id<miterbook::Variant> variant, bool on);
 
 private:
     void makeTools();
@@ -60,12 +66,14 @@ private:
 
     Desk& m_desk;
     EditTarget m_target;
+    std::vector<Id<Variant>> m_seen;
     Id<Level> m_level;
     PlanView* m_view;
     QComboBox* m_levels;
     QToolBar* m_tools;
     QActionGroup* m_group;
     QMenu* m_menu;
+    DifferencesMenu* m_differences;
     PlanSheets* m_sheets;
     SheetMenu* m_sheetMenu;
     QComboBox* m_kind;

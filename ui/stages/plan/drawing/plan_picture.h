@@ -20,6 +20,7 @@ struct PictureRoom {
     QPolygonF outline;
     QPointF middle; ///< inside it, for its name
     QString name;
+    bool before = false;          ///< where the base plan has it; the target has it elsewhere
     QString size;                 ///< width by depth of a rectangle, else its area
     std::vector<QString> lengths; ///< of its walls
     std::vector<bool> bare;       ///< walls without base
@@ -40,8 +41,9 @@ struct PictureOpening {
     QPointF along; ///< one inch along the wall
     QPointF out;   ///< one inch out of the room
     double width = 0;
-    double depth = 0; ///< of the wall
-    QString label;    ///< its mark
+    double depth = 0;    ///< of the wall
+    QString label;       ///< its mark
+    bool before = false; ///< where the base plan has it; the target has it elsewhere
     QString size;
     std::optional<PieceState> state;
 };
@@ -53,21 +55,44 @@ struct PictureWork {
     MarkKind kind = MarkKind::count;
     QPolygonF marks;
     QString name;
+    bool before = false; ///< as above
 };
 
-/// One level as it is drawn. Made anew after each change; painting only reads it.
-struct PlanPicture {
+/// What the elevation and options that are looked at do to the level against the base plan.
+struct PictureDifferences {
+    QStringList names; ///< "elevation B"
+    int added = 0;
+    int changed = 0;
+    int removed = 0;
+    int moved = 0;         ///< of those changed, also drawn where the base plan has them
+    int undrawn = 0;       ///< of these, rows without a place on the drawing
+    bool reversed = false; ///< built left for right; the drawing stays as it is
+
+    bool operator==(const PictureDifferences&) const = default;
+};
+
+/// Rows that are drawn.
+struct PictureRows {
     std::vector<PictureRoom> rooms;
     std::vector<PictureOpening> openings;
     std::vector<PictureWork> works;
+};
+
+/// One level as it is drawn. Made anew after each change; painting only reads it.
+struct PlanPicture : PictureRows {
+    PictureRows apart; ///< seen, but not to be taken hold of: of what is looked at but not changed,
+                       ///< and where the base plan has what the target has elsewhere
+    PictureDifferences differences;
     int undrawnRooms = 0;
     int unplacedOpenings = 0;
 
     QRectF bounds() const;
 };
 
-/// With how far the openings of a house have come.
-PlanPicture pictureOf(const DrawnLevel& level, const OpeningStates& states = {});
+/// With how far the openings of a house have come, and with what the variants in `seen` do besides
+/// the target's own.
+PlanPicture pictureOf(const DrawnLevel& level, const OpeningStates& states = {},
+    const std::vector<Id<Variant>>& seen = {});
 
 /// A wall's length as carpenters say it on a plan: feet and inches, or the shop's millimetres.
 QString wallText(Length length, const Book& book);

@@ -38,7 +38,7 @@ void PlanView::setLevel(const EditTarget& target, Id<Level> level) {
 
 void PlanView::refresh() {
     m_level = std::make_unique<DrawnLevel>(m_desk.book(), m_level->target(), m_level->level());
-    m_picture = pictureOf(*m_level, m_states);
+    m_picture = pictureOf(*m_level, m_states, m_seen);
     const auto gone = [&](const DrawnItem& item) {
         return item.kind == DrawnItem::Kind::room   ? !m_level->room(item.key)
             : item.kind == DrawnItem::Kind::opening ? !m_level->opening(item.key)
@@ -55,6 +55,13 @@ void PlanView::setStates(OpeningStates states) {
     if (states == m_states)
         return;
     m_states = std::move(states);
+    refresh();
+}
+
+void PlanView::setSeen(std::vector<Id<Variant>> seen) {
+    if (seen == m_seen)
+        return;
+    m_seen = std::move(seen);
     refresh();
 }
 

@@ -42,6 +42,8 @@ public:
     const DrawnLevel& level() const { return *m_level; }
     const PlanPicture& picture() const { return m_picture; }
     void setStates(OpeningStates states);
+    /// Elevation and options that the level is looked at with.
+    void setSeen(std::vector<Id<Variant>> seen);
     /// Draws what lies below the rooms; empty: nothing.
     using Underlayer = std::function<void(QPainter&, const ViewFrame&)>;
     void setUnderlayer(Underlayer underlayer);
@@ -162,6 +164,7 @@ private:
     std::unique_ptr<DrawnLevel> m_level;
     PlanPicture m_picture;
     OpeningStates m_states;
+    std::vector<Id<Variant>> m_seen;
     Underlayer m_underlayer;
     Underlayer m_overlayer;
     QRectF m_sheetBounds;

@@ -1,0 +1,16 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "stages/plan/drawing/plan_picture.h"
+
+namespace miterbook {
+
+// Single rows as they are drawn.
+
+PictureRoom pictureOfRoom(const Room& room, const Book& book);
+/// In a wall of `room`.
+PictureOpening pictureOfOpening(const Opening& opening, const Room& room, const WallPlace& place);
+/// Nothing where it has no marks.
+std::optional<PictureWork> pictureOfWork(const OtherWork& work);
+
+} // namespace miterbook

@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the view says of its tools: what typing means, what the next click does.
+#include "desk/text.h"
+#include "stages/plan/drawing/plan_view.h"
+
+namespace miterbook {
+
+QString PlanView::typingHint() const {
+    switch (m_tool) {
+    case PlanTool::choose:
+        return onlyOne(DrawnItem::Kind::opening) ? tr("Size: 3068 or 36 x 60")
+                                                 : tr("Name of the room, or 12' x 14'");
+    case PlanTool::rectangle:
+        return tr("Sides: 12' x 14'6");
+    case PlanTool::polygon:
+    case PlanTool::area:
+    case PlanTool::run:
+        return tr("Length to the next corner");
+    case PlanTool::window:
+    case PlanTool::door:
+        return tr("Size: 3068 or 36 x 60");
+    case PlanTool::standing:
+        return tr("Length along the wall");
+    case PlanTool::count:
+        return tr("What is counted");
+    case PlanTool::tape:
+        return tr("Known length: sets the sheet to scale");
+    case PlanTool::saw:
+        break;
+    }
+    return {};
+}
+
+void PlanView::sayHint() {
+    const auto lengthText = [&] {
+        const bool both = m_tool == PlanTool::tape && m_points.size() == 2;
+        return wallText(
+            distance(m_points[both ? 0 : m_points.size() - 1], both ? m_points[1] : m_cursor),
+            m_desk.book());
+    };
+    QString hint;
+    switch (m_tool) {
+    case PlanTool::choose:
+        if (m_look.wall >= 0)
+            hint = tr("Wall %1 chosen: B base, K crown, S shoe on or off.").arg(m_look.wall + 1);
+        else if (m_look.selected.empty())
+            hint = tr("Click what you want to change, or draw a frame round several things.");
+        else
+            hint = tr("Drag or arrow keys move it; type a name or size; Delete takes it away.");
+        break;
+    case PlanTool::rectangle:
+        hint = m_points.empty()
+            ? tr("Drag from corner to corner, or click one and type 12' x 14'6.")
+            : tr("%1 × %2").arg(
+                wallText(distance(m_points[0], {m_cursor.x, m_points[0].y}), m_desk.book()),
+                wallText(distance(m_points[0], {m_points[0].x, m_cursor.y}), m_desk.book()));
+        break;
+    case PlanTool::polygon:
+    case PlanTool::area:
+    case PlanTool::run:
+        hint = m_points.empty() ? tr("Click the corners in order; Enter ends.")
+                                : tr("%1 from the last corner; Enter ends.").arg(lengthText());
+        break;
+    case PlanTool::window:
+    case PlanTool::door:
+        hint = m_choice.size.width <= Length() ? tr("Type the size, then click walls.")
+                                               : tr("%1 x %2: click on walls.")
+                                                     .arg(text(formatLength(m_choice.size.width)),
+                                                         text(formatLength(m_choice.size.height)));
+        break;
+    case PlanTool::standing:
+        hint = tr("Draw along a wall where it has no base.");
+        break;
+    case PlanTool::count:
+        hint = tr("Click once for each.");
+        break;
+    case PlanTool::tape:
+        hint = m_points.empty() ? tr("Click two points.") : tr("%1 apart").arg(lengthText());
+        break;
+    case PlanTool::saw:
+        hint = tr("Click where saw and bench stand.");
+        break;
+    }
+    Q_EMIT said(hint);
+}
+
+} // namespace miterbook
