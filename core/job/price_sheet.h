@@ -43,8 +43,9 @@ PlanPrices planPrices(
     const Book& book, Id<Plan> plan, const std::function<StickPlan(const StickNeed&)>& planFor);
 
 /// The prices of every plan of a set, by name; plans that are not opened are left out.
-/// `stop` ends early with the plans priced so far; `step` is told after each plan how many of how
-/// many.
+/// Sticks are cut beside one another, on each processor; what comes out does not depend on that.
+/// `stop` is asked on any of their threads and ends early with nothing; `step` is told after each
+/// stick plan how many of how many, by one thread at a time.
 std::vector<PlanPrices> priceSheet(const Book& book, Id<PlanSet> set, StickMemory& memory,
     Effort effort, const std::function<bool()>& stop = {},
     const std::function<void(int, int)>& step = {});
