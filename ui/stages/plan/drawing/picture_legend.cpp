@@ -31,7 +31,7 @@ std::vector<LegendLine> legendLines(const PictureDifferences& differences) {
     add(RowMark::removed, differences.removed);
     if (differences.moved > 0)
         lines.push_back(
-            {RowMark::removed, QObject::tr("stood here before: %1").arg(differences.moved)});
+            {RowMark::plain, QObject::tr("stood here before: %1").arg(differences.moved)});
     if (lines.size() == 1)
         lines.push_back({RowMark::plain, QObject::tr("Nothing differs on this level.")});
     if (differences.undrawn > 0)
