@@ -2,6 +2,7 @@
 #include "basics/number_text.h"
 #include "batch/arguments.h"
 #include "batch/commands.h"
+#include "batch/sample_logo.h"
 #include "batch/sample_year.h"
 
 namespace miterbook {
@@ -37,6 +38,8 @@ Result<void> runSample(const QCommandLineParser& parser, Console& console) {
     auto opened = openWorkbook(*path, OpenMode::write);
     if (!opened)
         return opened.error();
+    if (const auto drawn = addSampleLogo(*opened); !drawn)
+        return drawn;
     if (const auto made = addSampleYear(*opened, year); !made)
         return made;
     const JobTables& jobs = opened->book().jobs;

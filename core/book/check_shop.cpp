@@ -3,6 +3,8 @@
 #include "book/checks.h"
 
 #include "basics/length_text.h"
+#include "basics/quote.h"
+#include "basics/sha256.h"
 
 #include <array>
 
@@ -134,6 +136,19 @@ Result<void> check(const Consumable& consumable, const PriceBook&) {
 Result<void> check(const HeaderName& name, const PriceBook&) {
     return Checks()
         .require(!isBlank(name.header), "A schedule header needs the words that stand in the file.")
+        .result();
+}
+
+Result<void> check(const Logo& logo, const PriceBook&) {
+    const std::string what = "The picture " + inQuotes(logo.name);
+    return Checks()
+        .require(logo.type == "image/png" || logo.type == "image/jpeg",
+            what + " is neither PNG nor JPEG.")
+        .require(logo.content.size() > 0, what + " has nothing in it.")
+        .require(logo.content.size() <= Logo::mostBytes,
+            what + " is over 300 KB, the most that is kept for a letterhead.")
+        .require(
+            logo.sum == sha256(logo.content.content()), what + " is not what its SHA-256 says.")
         .result();
 }
 

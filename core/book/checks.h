@@ -25,6 +25,8 @@ Result<void> check(const PiecePrice& price, const PriceBook& book);
 Result<void> check(const CrewMember& member, const PriceBook& book);
 Result<void> check(const Burden& burden, const PriceBook& book);
 Result<void> check(const HeaderName& name, const PriceBook& book);
+/// A PNG or JPEG that is what its sum says.
+Result<void> check(const Logo& logo, const PriceBook& book);
 
 /// A margin on price from 0 % to under 100 %, or a markup on cost from 0 % to 1,000 %.
 Result<void> checkProfit(ProfitKind kind, Percent profit);

@@ -7,6 +7,7 @@
 #include "book/builder.h"
 #include "book/crew.h"
 #include "book/labour.h"
+#include "book/logo.h"
 #include "book/part.h"
 #include "book/practice.h"
 #include "book/profile.h"
@@ -18,7 +19,7 @@
 namespace miterbook {
 
 using PriceTables = Tables<Shop, Practice, Terms, Builder, Profile, Stick, StickPrice, Offcut, Part,
-    Consumable, LabourRate, Factor, PiecePrice, CrewMember, Burden, HeaderName>;
+    Consumable, LabourRate, Factor, PiecePrice, CrewMember, Burden, HeaderName, Logo>;
 
 /// What the shop knows: profiles and prices, labour rates, crew, builders, terms.
 class PriceBook : public PriceTables {

@@ -19,6 +19,8 @@ struct Words<LengthUnit> {
     };
 };
 
+struct Logo;
+
 enum class PageSize { letter, a4 };
 
 template <>
@@ -39,6 +41,7 @@ struct Shop {
     int denominator = 16;
     PageSize page = PageSize::letter;
     bool monthFirst = true; ///< dates as 11/25/2026
+    Id<Logo> logo;          ///< on the letterhead; none: the name alone
 
     LengthStyle lengths() const { return {unit, denominator}; }
     bool operator==(const Shop&) const = default;
@@ -53,7 +56,8 @@ struct Describe<Shop> {
             field("phone", &Shop::phone), field("email", &Shop::email),
             field("licence", &Shop::licence), field("currency", &Shop::currency),
             field("unit", &Shop::unit), field("denominator", &Shop::denominator),
-            field("page", &Shop::page), field("month_first", &Shop::monthFirst));
+            field("page", &Shop::page), field("month_first", &Shop::monthFirst),
+            field("logo", &Shop::logo));
     }
 };
 

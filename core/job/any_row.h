@@ -50,7 +50,7 @@ struct RowKinds {
 
 /// Every kind of row that a book has.
 using BookRows = RowKinds<Shop, Practice, Terms, Builder, Profile, Stick, StickPrice, Offcut, Part,
-    Consumable, LabourRate, Factor, PiecePrice, CrewMember, Burden, HeaderName, PlanSet, Plan,
+    Consumable, LabourRate, Factor, PiecePrice, CrewMember, Burden, HeaderName, Logo, PlanSet, Plan,
     House, BidSetup, Scenario, Variant, Swap, Level, Room, Opening, Closet, Stair, WallTreatment,
     OtherWork, SheetFile, Underlay, Dismissal, Bench, Measure, CutPiece, SawTest, RackMove, SawSpot,
     PlanTie, TimeEntry, Timer, WorkDone, WeekApproval, PayTerms, CrewPay, PieceRate, SoldWork,

@@ -2,6 +2,7 @@
 #include "job/sheet_moves.h"
 
 #include "basics/length_text.h"
+#include "basics/one_of.h"
 #include "job/row_title.h"
 
 #include <algorithm>
@@ -52,7 +53,7 @@ std::string reasonOf(const Book& book, Id<PlanSet> set, const Row& row) {
         return stickTitle(book, row.id, &row);
     } else if constexpr (std::is_same_v<Row, StickPrice>) {
         return stickTitle(book, row.stick, nullptr);
-    } else if constexpr (std::is_same_v<Row, Builder> || std::is_same_v<Row, HeaderName>) {
+    } else if constexpr (isOneOf<Row, Builder, HeaderName, Logo>) {
         return {};
     } else if constexpr (PriceTables::holds<Row>) {
         return isSettings<Row> ? std::string(Describe<Row>::noun) : titleOf(row);

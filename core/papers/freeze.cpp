@@ -4,6 +4,7 @@
 #include "basics/sha256.h"
 #include "job/row_json.h"
 #include "papers/frozen_form.h"
+#include "papers/heading.h"
 
 namespace miterbook {
 
@@ -49,7 +50,8 @@ Result<Block> readBlock(Json json) {
 }
 
 FrozenHead headOf(const Paper& paper) {
-    FrozenHead head{paper.name, paper.title, paper.type, paper.letterhead, {}, {}, paper.footer};
+    FrozenHead head{paper.name, paper.title, paper.type, paper.letterhead, {}, {}, paper.footer,
+        paper.logo.sum};
     for (const auto& [what, text] : paper.facts)
         head.facts.push_back({what, Cell::of(text)});
     for (const auto& [what, cell] : paper.totals)
@@ -64,6 +66,7 @@ Paper paperOf(FrozenHead head) {
     paper.type = head.type;
     paper.letterhead = std::move(head.letterhead);
     paper.footer = std::move(head.footer);
+    paper.logo.sum = std::move(head.logo);
     for (FrozenFact& fact : head.facts)
         paper.facts.emplace_back(std::move(fact.what), std::move(fact.cell.text));
     for (FrozenFact& total : head.totals)
@@ -115,7 +118,7 @@ Result<IssuedPaper> issuedPaper(IssuedPaper row, const Paper& paper) {
     return row;
 }
 
-Result<Paper> paperAsIssued(const IssuedPaper& issued) {
+Result<Paper> paperAsIssued(const IssuedPaper& issued, const PriceBook& prices) {
     const std::string name = "The " + std::string(word(issued.kind)) + ' '
         + std::to_string(issued.number);
     if (sha256(issued.paper.text) != issued.sum) {
@@ -127,6 +130,7 @@ Result<Paper> paperAsIssued(const IssuedPaper& issued) {
     auto paper = thawPaper(issued.paper.text);
     if (!paper)
         return Error{Fault::storage, name + " cannot be read: " + paper.error().sentence};
+    paper->logo = logoOf(prices, paper->logo.sum);
     return paper;
 }
 

@@ -17,8 +17,9 @@ Result<Paper> thawPaper(const std::string& text);
 /// A row with the paper frozen, ready to be issued.
 Result<IssuedPaper> issuedPaper(IssuedPaper row, const Paper& paper);
 
-/// The paper as it was issued. Errors: a sentence when its text is not what its SHA-256 says, so
-/// that the book file has been damaged or changed by another program.
-Result<Paper> paperAsIssued(const IssuedPaper& issued);
+/// The paper as it was issued, with the logo that it went out with. Errors: a sentence when its
+/// text is not what its SHA-256 says, so that the book file has been damaged or changed by another
+/// program.
+Result<Paper> paperAsIssued(const IssuedPaper& issued, const PriceBook& prices);
 
 } // namespace miterbook

@@ -111,6 +111,7 @@ struct FrozenHead {
     std::vector<FrozenFact> facts;
     std::vector<FrozenFact> totals;
     std::string footer;
+    std::string logo; ///< SHA-256 of the picture on the letterhead; empty: none
 };
 
 template <>
@@ -130,7 +131,7 @@ struct Describe<FrozenHead> {
         take(field("name", &FrozenHead::name), field("title", &FrozenHead::title),
             field("type", &FrozenHead::type), field("letterhead", &FrozenHead::letterhead),
             field("facts", &FrozenHead::facts), field("totals", &FrozenHead::totals),
-            field("footer", &FrozenHead::footer));
+            field("footer", &FrozenHead::footer), field("logo", &FrozenHead::logo));
     }
 };
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "papers/heading.h"
 
+#include "basics/sha256.h"
 #include "papers/plain_text.h"
 
 #include <algorithm>
@@ -61,12 +62,23 @@ Paper beginPaper(std::string name, std::string title, const PaperJob& job) {
     paper.name = std::move(name);
     paper.title = std::move(title);
     paper.letterhead = letterhead(job.book.prices.shop());
+    if (const Logo* logo = job.book.prices.of<Logo>().find(job.book.prices.shop().logo))
+        paper.logo = logoOf(job.book.prices, logo->sum);
     const House* house = houseOf(job);
     paper.footer = joined({paper.title, house ? oneLine(house->name) : std::string(),
                               oneLine(planName(job, plannedAs(job))),
                               formatDate(job.date, job.book.prices.shop().monthFirst)},
         "  ·  ");
     return paper;
+}
+
+PaperLogo logoOf(const PriceBook& prices, std::string_view sum) {
+    PaperLogo logo{std::string(sum), {}};
+    for (const auto& [id, kept] : prices.of<Logo>()) {
+        if (!sum.empty() && kept.sum == sum && sha256(kept.content.content()) == sum)
+            logo.content = kept.content;
+    }
+    return logo;
 }
 
 void addFact(Paper& paper, std::string what, const std::string& text) {

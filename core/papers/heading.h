@@ -9,6 +9,9 @@ namespace miterbook {
 /// added.
 Paper beginPaper(std::string name, std::string title, const PaperJob& job);
 
+/// The picture of a sum out of the book; without content where the book has none of that sum.
+PaperLogo logoOf(const PriceBook& prices, std::string_view sum);
+
 /// Adds a fact unless its text is blank.
 void addFact(Paper& paper, std::string what, const std::string& text);
 

@@ -71,7 +71,7 @@ Result<Paper> invoiceAsIssued(const Book& book, const Invoice& invoice) {
         = house ? book.sheet(house->work).of<IssuedPaper>().find(invoice.paper) : nullptr;
     if (!issued)
         return Error{Fault::notFound, "The paper of that invoice is not in the book."};
-    auto paper = paperAsIssued(*issued);
+    auto paper = paperAsIssued(*issued, book.prices);
     if (!paper)
         return paper;
     for (const auto& [id, made] : book.jobs.of<InvoiceVoid>()) {

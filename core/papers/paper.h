@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "basics/bytes.h"
 #include "papers/drawings.h"
 
 #include <optional>
@@ -72,6 +73,14 @@ using Block = std::variant<Paragraph, PaperTable, Signatures, PaperBars, PaperLa
 /// What a block says as a table; nothing for running text and lines to sign on.
 std::optional<PaperTable> tableIn(const Block& block);
 
+/// The shop's picture on a paper: by its sum, and what it looks like where the book has it.
+struct PaperLogo {
+    std::string sum; ///< SHA-256 in hexadecimal; empty: no picture
+    Bytes content;   ///< PNG or JPEG
+
+    bool operator==(const PaperLogo&) const = default;
+};
+
 /// A document as data: what it says, not how it looks. PaperPainter knows pages; paperText,
 /// paperCsv and paperJson know the rest.
 struct Paper {
@@ -85,6 +94,7 @@ struct Paper {
     std::vector<std::pair<std::string, Cell>> totals; ///< "price" -> 12 345.00
     std::string footer;
     Type type = Type::office;
+    PaperLogo logo = {}; ///< set on office papers only
 
     bool operator==(const Paper&) const = default;
 };

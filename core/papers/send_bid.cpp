@@ -99,7 +99,7 @@ Result<Paper> sentBidPaper(const Book& book, const SentBid& bid) {
     const IssuedPaper* issued = book.sheet(bid.job).of<IssuedPaper>().find(bid.paper);
     if (!issued)
         return Error{Fault::notFound, "The paper of bid " + bidName(bid) + " is not in the book."};
-    return paperAsIssued(*issued);
+    return paperAsIssued(*issued, book.prices);
 }
 
 } // namespace miterbook

@@ -33,7 +33,7 @@ public:
                 drawOf(workbook->book(), marchDay(percent / 3), {{PieceOfWork::doors, percent}}));
         }
         for (const auto& [id, paper] : workbook->book().sheet(lot7Plan).of<IssuedPaper>())
-            m_issued[paper.number] = freezePaper(*paperAsIssued(paper)).value();
+            m_issued[paper.number] = freezePaper(*paperAsIssued(paper, {})).value();
         workbook = Error{};
         keeper->reset();
         m_bytes = bytesOf(m_path);
@@ -55,7 +55,7 @@ public:
         if (!rows)
             return {};
         for (const auto& [id, row] : rows->of<IssuedPaper>()) {
-            const auto paper = paperAsIssued(row);
+            const auto paper = paperAsIssued(row, {});
             if (!paper)
                 continue;
             const auto known = m_issued.find(row.number);

@@ -77,7 +77,7 @@ void readAll(BookKeeper& keeper) {
         if (!rows)
             continue;
         for (const auto& [number, paper] : rows->of<IssuedPaper>())
-            (void)paperAsIssued(paper);
+            (void)paperAsIssued(paper, {});
     }
     (void)keeper.loadTime({});
     (void)keeper.journal();

@@ -3,12 +3,15 @@
 #include "papers/sample_job.h"
 #include "printing/pdf.h"
 
+#include <QBuffer>
 #include <QFile>
+#include <QImage>
 #include <QProcess>
 #include <QTemporaryDir>
 
 #include <gmock/gmock.h>
 
+#include <algorithm>
 #include <sstream>
 
 using namespace miterbook;
@@ -165,4 +168,31 @@ TEST(Pdf, AFileThatIsThereIsReplacedWhole) {
     const QByteArray bytes = old.readAll();
     EXPECT_TRUE(bytes.startsWith("%PDF-"));
     EXPECT_LT(bytes.size(), 1'000'000);
+}
+
+TEST(Pdf, BearsTheShopsLogoOnOfficePapersAlone) {
+    const QTemporaryDir folder;
+    const QString path = folder.filePath(QStringLiteral("logo.pdf"));
+    QImage image(300, 150, QImage::Format_RGB32);
+    image.fill(Qt::darkGreen);
+    QByteArray png;
+    QBuffer buffer(&png);
+    ASSERT_TRUE(buffer.open(QIODevice::WriteOnly));
+    ASSERT_TRUE(image.save(&buffer, "PNG"));
+    Paper paper = longPaper(3);
+    paper.letterhead = {"Ridge Trim"};
+    const auto pictures = [&] {
+        EXPECT_TRUE(write(paper, PageSize::letter, path));
+        // Two lines of titles, then one for each picture.
+        const std::string list = said("pdfimages", {QStringLiteral("-list"), path});
+        return std::ranges::count(list, '\n') - 2;
+    };
+    EXPECT_EQ(pictures(), 0);
+    paper.logo = {"sum", Bytes(png.toStdString())};
+    EXPECT_EQ(pictures(), 1);
+    paper.type = Paper::Type::wall;
+    EXPECT_EQ(pictures(), 0);
+    paper.type = Paper::Type::office;
+    paper.logo.content = Bytes("no picture");
+    EXPECT_EQ(pictures(), 0) << "a picture that cannot be read is left off";
 }

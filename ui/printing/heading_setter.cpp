@@ -13,8 +13,24 @@ namespace {
 /// The shop's name and lines take the left three fifths.
 constexpr double shopShare = 0.6;
 
+/// The shop's picture above its name: 0.6 in high, less where it would be too wide.
+void setLogo(const Paper& paper, const PaperFonts& fonts, double width, SetBlock& block) {
+    const std::string& content = paper.logo.content.content();
+    if (paper.type != Paper::Type::office || content.empty())
+        return;
+    const QImage picture = QImage::fromData(
+        reinterpret_cast<const uchar*>(content.data()), static_cast<int>(content.size()));
+    if (picture.isNull())
+        return;
+    const QSizeF size
+        = QSizeF(picture.size()).scaled(width, fonts.points(43.2), Qt::KeepAspectRatio);
+    block.marks.emplace_back(PictureMark{{QPointF(0, 0), size}, picture});
+    block.height = size.height() + fonts.points(5);
+}
+
 SetBlock shopBlock(const Paper& paper, const PaperFonts& fonts, double width) {
     SetBlock block;
+    setLogo(paper, fonts, width, block);
     // Nobody writes to the shop from what hangs at the saw.
     const std::size_t most = paper.type == Paper::Type::wall ? 1 : paper.letterhead.size();
     for (std::size_t i = 0; i < std::min(most, paper.letterhead.size()); ++i) {

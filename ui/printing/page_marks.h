@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <QImage>
 #include <QPointF>
+#include <QRectF>
 #include <QString>
 
 #include <memory>
@@ -27,7 +29,13 @@ struct LineMark {
     double thickness = 0;
 };
 
-using Mark = std::variant<TextMark, LineMark>;
+/// A picture as large as its box.
+struct PictureMark {
+    QRectF box;
+    QImage picture;
+};
+
+using Mark = std::variant<TextMark, LineMark, PictureMark>;
 
 /// Marks from their own top left corner, in dots of the device.
 struct SetBlock {

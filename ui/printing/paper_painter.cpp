@@ -61,6 +61,9 @@ void PaperPainter::paintBlock(QPainter& painter, const SetBlock& block, double t
         } else if (const auto* line = std::get_if<LineMark>(&mark)) {
             painter.setPen(QPen(Qt::black, line->thickness, Qt::SolidLine, Qt::FlatCap));
             painter.drawLine(line->from + down, line->to + down);
+        } else if (const auto* picture = std::get_if<PictureMark>(&mark)) {
+            painter.setRenderHint(QPainter::SmoothPixmapTransform);
+            painter.drawImage(picture->box.translated(down), picture->picture);
         }
     }
 }

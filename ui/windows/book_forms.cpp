@@ -3,10 +3,13 @@
 
 #include "book/checks.h"
 #include "widgets/columns.h"
+#include "widgets/plain_text.h"
 #include "widgets/record_form.h"
+#include "widgets/scrolled.h"
 #include "widgets/table_model.h"
+#include "windows/logo_form.h"
 
-#include <QScrollArea>
+#include <QVBoxLayout>
 
 namespace miterbook {
 
@@ -112,18 +115,24 @@ TableModel<Row>* onlyRow(Desk& desk, const QString& name, std::span<const Column
 template <class Row>
 QWidget* form(Desk& desk, const QString& name, std::span<const Column<Row>> columns,
     const Row& (PriceBook::*present)() const) {
-    auto* area = new QScrollArea;
-    area->setFrameShape(QFrame::NoFrame);
-    area->setWidgetResizable(true);
-    area->setWidget(new RecordForm(*onlyRow(desk, name, columns, present, area)));
-    area->widget()->setAccessibleName(name);
-    return area;
+    auto* model = onlyRow(desk, name, columns, present, nullptr);
+    auto* record = new RecordForm(*model);
+    model->setParent(record);
+    record->setAccessibleName(name);
+    return scrolled(record);
 }
 
 } // namespace
 
 QWidget* shopForm(Desk& desk) {
-    return form<Shop>(desk, QObject::tr("Shop"), shopColumns, &PriceBook::shop);
+    auto* page = new QWidget;
+    auto* layout = new QVBoxLayout(page);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(form<Shop>(desk, QObject::tr("Shop"), shopColumns, &PriceBook::shop), 1);
+    layout->addWidget(new LogoForm(desk));
+    layout->addWidget(hintLabel(QObject::tr(
+        "The logo stands on papers from now on. What has been issued keeps the one it had.")));
+    return page;
 }
 
 QWidget* practiceForm(Desk& desk) {

@@ -74,7 +74,8 @@ protected:
     Billing billing() const { return billingOf(book(), lot7).value(); }
     Paper issued(int number) const {
         const Invoice* invoice = book().jobs.of<Invoice>().find(invoiceNumbered(book(), number));
-        return paperAsIssued(*book().sheet(lot7Plan).of<IssuedPaper>().find(invoice->paper))
+        return paperAsIssued(
+            *book().sheet(lot7Plan).of<IssuedPaper>().find(invoice->paper), book().prices)
             .value();
     }
 

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What was issued stays as it is, and prints for ever as it did.
 #include "basics/sha256.h"
+#include "job/logo_edits.h"
 #include "papers/freeze.h"
+#include "papers/heading.h"
 #include "papers/write_paper.h"
 #include "support/billed_house.h"
 #include "support/memory_keeper.h"
@@ -51,14 +53,14 @@ TEST_F(Issue, GivesTheNextNumberAndFreezesThePaper) {
     EXPECT_EQ(second.total(), Money::dollars(2000 - 200 + 160)); // 10 % held, 8 % tax
     EXPECT_EQ(paper(2).amount, second.total());
     EXPECT_EQ(paper(2).sum, sha256(paper(2).paper.text));
-    const auto printed = paperAsIssued(paper(2));
+    const auto printed = paperAsIssued(paper(2), {});
     ASSERT_TRUE(printed);
     EXPECT_THAT(paperText(*printed), HasSubstr("Invoice 0002"));
 }
 
 TEST_F(Issue, PrintsAsItDidWhateverBecomesOfTheBook) {
     ASSERT_TRUE(draw({{PieceOfWork::doors, 50}}, 10));
-    const std::string before = paperText(*paperAsIssued(paper(1)));
+    const std::string before = paperText(*paperAsIssued(paper(1), {}));
     const std::string sum = paper(1).sum;
     Shop shop = book().prices.shop();
     shop.name = "Another name";
@@ -68,7 +70,7 @@ TEST_F(Issue, PrintsAsItDidWhateverBecomesOfTheBook) {
     contract.values[1].price = Money::dollars(9000);
     ASSERT_TRUE(m_workbook.perform(
         EditBuilder(book(), "Change").put(shop).put(builder).put(contract).take()));
-    EXPECT_EQ(paperText(*paperAsIssued(paper(1))), before);
+    EXPECT_EQ(paperText(*paperAsIssued(paper(1), {})), before);
     EXPECT_EQ(paper(1).sum, sum);
 }
 
@@ -209,10 +211,64 @@ TEST(Freeze, TellsWhenTheTextWasChanged) {
     paper.title = "Bid";
     auto frozen = issuedPaper(row, paper);
     ASSERT_TRUE(frozen);
-    EXPECT_EQ(*paperAsIssued(*frozen), paper);
+    EXPECT_EQ(*paperAsIssued(*frozen, {}), paper);
     frozen->paper.text[10] ^= 1;
     EXPECT_THAT(
-        paperAsIssued(*frozen).error().sentence, HasSubstr("The bid 4 is not what was issued"));
+        paperAsIssued(*frozen, {}).error().sentence, HasSubstr("The bid 4 is not what was issued"));
+}
+
+TEST(Freeze, KeepsTheLogoThatThePaperWentOutWith) {
+    Book book;
+    IdSource ids(100);
+    const auto put = [&](const Edit& edit) {
+        for (const Change& change : edit.changes) {
+            if (const auto* logo = change.row().as<Logo>())
+                book.prices.of<Logo>().put(*logo);
+            if (const auto* shop = change.row().as<Shop>())
+                book.prices.of<Shop>().put(*shop);
+        }
+    };
+    const auto take = [&](const char* content) {
+        const auto edit = takeLogo(book, ids, "corner.png", "image/png", content);
+        ASSERT_TRUE(edit);
+        put(*edit);
+    };
+    const auto begin = [&] { return beginPaper("bid", "Bid", PaperJob{book, {}, {}, {}, noDate}); };
+    const auto bare = issuedPaper({}, begin());
+    take("the first");
+    const auto first = issuedPaper({}, begin());
+    take("the second");
+    EXPECT_EQ(begin().logo.content.content(), "the second");
+    put(leaveLogo(book));
+    EXPECT_EQ(begin().logo, PaperLogo());
+    EXPECT_EQ(book.prices.of<Logo>().size(), 2U) << "both stay for papers that have them";
+    EXPECT_EQ(paperAsIssued(*first, book.prices)->logo.content.content(), "the first");
+    EXPECT_EQ(paperAsIssued(*bare, book.prices)->logo, PaperLogo());
+    take("the first");
+    EXPECT_EQ(book.prices.of<Logo>().size(), 2U) << "no picture is kept twice";
+    EXPECT_EQ(begin().logo.content.content(), "the first");
+    Logo damaged = book.prices.of<Logo>().begin()->second;
+    damaged.content = Bytes("another");
+    book.prices.of<Logo>().put(damaged);
+    EXPECT_EQ(paperAsIssued(*first, book.prices)->logo.content.size(), 0U)
+        << "rather no picture than another";
+}
+
+TEST(Freeze, ReadsAPaperOfBeforeThereWereLogos) {
+    const Paper paper = [] {
+        Paper made;
+        made.name = "bid";
+        made.title = "Bid";
+        return made;
+    }();
+    std::string text = freezePaper(paper).value();
+    const std::string field = R"(,"logo":"")";
+    const auto at = text.find(field);
+    ASSERT_NE(at, std::string::npos) << text;
+    text.erase(at, field.size());
+    const auto thawed = thawPaper(text);
+    ASSERT_TRUE(thawed) << thawed.error().sentence;
+    EXPECT_EQ(*thawed, paper);
 }
 
 TEST(Freeze, KeepsEverythingOfAPaper) {
