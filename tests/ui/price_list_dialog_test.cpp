@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "windows/price_list_dialog.h"
+#include "windows/price_list_file.h"
 
 #include "book/stick_prices.h"
 #include "figures/figure_view.h"
@@ -75,6 +76,17 @@ TEST_F(PriceListDialogTest, ShowsWhatChangesThenBringsItIn) {
     EXPECT_EQ(m_kit.book().prices.priceOf(m_stick), Money::cents(7770));
     m_kit.desk().undoStack().undo();
     EXPECT_EQ(m_kit.book().prices.priceOf(m_stick), m_stick.price);
+}
+
+TEST_F(PriceListDialogTest, TheBooksOwnPricesComeBackAsTheyWere) {
+    const std::string csv = priceListCsv(m_kit.book().prices);
+    ASSERT_TRUE(read(QString::fromStdString(csv)));
+    EXPECT_EQ(rows(m_dialog.changes()), 0) << m_dialog.message().toStdString();
+    EXPECT_EQ(rows(m_dialog.rejected()), 0) << m_dialog.message().toStdString();
+    const auto sticks = m_kit.book().prices.of<Stick>().size();
+    EXPECT_GT(sticks, 100U);
+    EXPECT_TRUE(m_dialog.message().contains(u"%1 are so already"_s.arg(sticks)))
+        << m_dialog.message().toStdString();
 }
 
 TEST_F(PriceListDialogTest, WithAFaultNothingCanBeBroughtIn) {

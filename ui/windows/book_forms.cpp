@@ -128,10 +128,10 @@ QWidget* shopForm(Desk& desk) {
     auto* page = new QWidget;
     auto* layout = new QVBoxLayout(page);
     layout->setContentsMargins(0, 0, 0, 0);
-    layout->addWidget(form<Shop>(desk, QObject::tr("Shop"), shopColumns, &PriceBook::shop), 1);
     layout->addWidget(new LogoForm(desk));
     layout->addWidget(hintLabel(QObject::tr(
         "The logo stands on papers from now on. What has been issued keeps the one it had.")));
+    layout->addWidget(form<Shop>(desk, QObject::tr("Shop"), shopColumns, &PriceBook::shop), 1);
     return page;
 }
 

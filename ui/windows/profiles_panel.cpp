@@ -10,6 +10,7 @@
 #include "widgets/plain_text.h"
 #include "windows/book_table.h"
 #include "windows/price_list_dialog.h"
+#include "windows/price_list_file.h"
 #include "windows/section_picture.h"
 
 #include <QLabel>
@@ -127,6 +128,14 @@ struct StickSide {
         bring->setAutoDefault(false);
         QObject::connect(bring, &QPushButton::clicked, whole,
             [&desk, this_ = whole] { PriceListDialog(desk, this_->window()).exec(); });
+        auto* save = new QPushButton(QObject::tr("&Save prices as CSV\u2026"));
+        save->setAutoDefault(false);
+        QObject::connect(save, &QPushButton::clicked, whole,
+            [&desk, this_ = whole] { savePriceList(desk, this_->window()); });
+        auto* files = new QHBoxLayout;
+        files->addWidget(bring);
+        files->addWidget(save);
+        files->addStretch(1);
         auto* split = new QSplitter(Qt::Vertical);
         split->addWidget(section);
         split->addWidget(new TablePanel(sticks));
@@ -136,7 +145,7 @@ struct StickSide {
         layout->setContentsMargins(0, 0, 0, 0);
         layout->addWidget(of);
         layout->addWidget(split, 1);
-        layout->addWidget(bring, 0, Qt::AlignLeft);
+        layout->addLayout(files);
     }
 };
 
