@@ -2,6 +2,7 @@
 #pragma once
 
 #include "basics/result.h"
+#include "book/price_book.h"
 #include "job/issued_paper.h"
 #include "papers/paper.h"
 
