@@ -24,6 +24,8 @@ Result<void> checkBidSetup(const BidSetup& setup) {
     }
     if (auto rules = checkPriceRules(setup.minimum, setup.roundTo); !rules)
         return rules;
+    if (auto reserves = checkReserves(setup.contingency, setup.delivery); !reserves)
+        return reserves;
     if (auto profit = checkProfit(setup.profitKind, setup.profit); !profit)
         return profit;
     if (auto overhead = checkOverhead(setup.overhead); !overhead)

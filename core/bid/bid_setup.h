@@ -69,6 +69,8 @@ struct BidSetup {
     bool onePage = false;     ///< the bid is a summary, without materials and counts
     std::vector<OtherWay> otherWay;
     std::vector<Allowance> allowances;
+    Percent contingency; ///< of labour, material and consumables, for what nobody foresees
+    Money delivery;      ///< of the material in all, not taxed; nothing without material
 
     bool operator==(const BidSetup&) const = default;
 };
@@ -87,7 +89,8 @@ struct Describe<BidSetup> {
             field("minimum", &BidSetup::minimum), field("round_to", &BidSetup::roundTo),
             field("offer_options", &BidSetup::offerOptions),
             field("quote_units", &BidSetup::quoteUnits), field("one_page", &BidSetup::onePage),
-            field("other_way", &BidSetup::otherWay), field("allowances", &BidSetup::allowances));
+            field("other_way", &BidSetup::otherWay), field("allowances", &BidSetup::allowances),
+            field("contingency", &BidSetup::contingency), field("delivery", &BidSetup::delivery));
     }
 };
 
@@ -105,6 +108,8 @@ inline BidSetup setupFrom(const Terms& terms, Id<Plan> plan) {
     setup.minimum = terms.minimumJob;
     setup.roundTo = terms.roundTo;
     setup.quoteUnits = terms.quoteUnits;
+    setup.contingency = terms.contingency;
+    setup.delivery = terms.delivery;
     return setup;
 }
 

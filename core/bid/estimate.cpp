@@ -22,6 +22,7 @@ struct Build {
     PerWork<Money> overhead;
     PerWork<Money> profit;
     PerWork<Money> allowances;
+    PerWork<Money> contingency;
 
     PerWork<Money> direct() const {
         PerWork<Money> sum = labour;
@@ -33,6 +34,7 @@ struct Build {
     PerWork<Money> cost() const {
         PerWork<Money> sum = direct();
         sum += overhead;
+        sum += contingency;
         return sum;
     }
 };
@@ -53,6 +55,8 @@ public:
         takeMaterial(sticks);
         m_build.overhead = shareOut(
             share(m_build.direct().sum(), m_setup.overhead), m_build.direct());
+        m_build.contingency = shareOut(
+            share(m_build.direct().sum(), m_setup.contingency), m_build.direct());
         takeProfit();
         takeAllowances();
         takePriceRules();
@@ -84,7 +88,7 @@ private:
         }
     }
 
-    /// The tax is on all of the material together and shared by what it is on.
+    /// The tax is on all of the material together and shared by what it is on, as delivery is.
     void takeMaterial(const std::vector<StickPlan>& sticks) {
         PerWork<Length> running;
         PerWork<Money> bare;
@@ -96,6 +100,8 @@ private:
         bare += goodsCosts(m_takeoff, m_prices, m_coverage, m_estimate.problems);
         m_build.material = bare;
         m_build.material += shareOut(share(bare.sum(), m_prices.terms().materialTax), bare);
+        if (bare.sum() > Money())
+            m_build.material += shareOut(m_setup.delivery, bare);
         m_build.consumables = consumableCosts(running, m_prices);
     }
 
@@ -194,7 +200,8 @@ private:
         for (const auto& [work, text] : Words<PieceOfWork>::list) {
             WorkTotal total{work, m_build.hours.of(work), m_build.labour.of(work),
                 m_build.material.of(work), m_build.consumables.of(work), m_build.overhead.of(work),
-                m_build.profit.of(work), Money(), m_build.allowances.of(work)};
+                m_build.profit.of(work), Money(), m_build.allowances.of(work),
+                m_build.contingency.of(work)};
             total.price = total.cost() + total.profit;
             const bool hasLine = std::ranges::any_of(
                 m_estimate.lines, [&](const EstimateLine& line) { return line.work == work; });
@@ -214,6 +221,7 @@ private:
         sum.profit += work.profit;
         sum.price += work.price;
         sum.allowances += work.allowances;
+        sum.contingency += work.contingency;
     }
 
     void takeFigures(int floorArea) {

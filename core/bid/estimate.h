@@ -37,14 +37,17 @@ struct WorkTotal {
     PieceOfWork work = PieceOfWork::doors;
     Hours hours;
     Money labour;
-    Money material; ///< sticks, parts and goods, with tax
+    Money material; ///< sticks, parts and goods, with tax and delivery
     Money consumables;
     Money overhead;
     Money profit;
     Money price;      ///< cost() + profit
     Money allowances; ///< part of cost(), without overhead or profit
+    Money contingency; ///< part of cost() that is kept for what nobody foresees
 
-    Money cost() const { return labour + material + consumables + overhead + allowances; }
+    /// What the house takes if nothing unforeseen happens.
+    Money foreseen() const { return labour + material + consumables + overhead + allowances; }
+    Money cost() const { return foreseen() + contingency; }
     bool operator==(const WorkTotal&) const = default;
 };
 
@@ -74,6 +77,10 @@ struct Estimate {
 /// (tasks without one, material of rows without one, goods bought outright) is priced by its cost
 /// with overhead and profit, and `notes` says which tasks. Profit is then what the price leaves
 /// over the cost.
+///
+/// Delivery is shared over the material and not taxed: whether it is taxed differs from state to
+/// state. Contingency is a share of labour, material and consumables; no overhead is taken on it,
+/// profit is.
 ///
 /// Allowances are added as they are. A minimum job and rounding up raise the profit of all pieces
 /// of work in proportion to their prices.

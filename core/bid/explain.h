@@ -19,7 +19,8 @@ std::vector<std::string> explainLine(
 /// The crew rate: wages, burden items, hours a year.
 std::vector<std::string> explainCrewRate(const PriceBook& prices);
 
-/// The whole price: labour, material, consumables, overhead, profit both ways.
+/// The whole price: labour, material, consumables, overhead, contingency, profit both
+/// ways.
 std::vector<std::string> explainPrice(
     const Estimate& estimate, const BidSetup& setup, std::string_view currency = {});
 

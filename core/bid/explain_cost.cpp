@@ -74,11 +74,18 @@ std::vector<std::string> explainPrice(
         "Labour: " + formatHours(total.hours, 2) + " h at "
             + formatMoney(estimate.crewRate, currency)
             + " an hour, line by line: " + money(total.labour),
-        sticks + ", parts, goods and tax: " + money(total.material),
+        sticks + (setup.delivery > Money() ? ", parts, goods, tax and delivery: "
+                                         : ", parts, goods and tax: ")
+            + money(total.material),
         "Consumables by the running foot: " + money(total.consumables),
         "Overhead at " + formatPercent(setup.overhead) + " % of these: " + money(total.overhead),
-        "Cost: " + money(total.cost()),
     };
+    if (total.contingency > Money())
+        sentences.push_back("Contingency at " + formatPercent(setup.contingency)
+            + " % of labour, material and consumables: " + money(total.contingency));
+    if (total.allowances > Money())
+        sentences.push_back("Allowances: " + money(total.allowances));
+    sentences.push_back("Cost: " + money(total.cost()));
     if (estimate.pricing == Pricing::piecePrices) {
         sentences.emplace_back("The price is what your piece prices come to.");
         sentences.insert(sentences.end(), estimate.notes.begin(), estimate.notes.end());
@@ -102,6 +109,9 @@ std::vector<std::string> explainMaterial(const WorkTotal& work, const Takeoff& t
     const Percent tax = prices.terms().materialTax;
     if (tax > Percent())
         sentences.push_back("Tax on material at " + formatPercent(tax) + " % is in it.");
+    if (setup.delivery > Money())
+        sentences.push_back("Its share of " + formatMoney(setup.delivery, prices.shop().currency)
+            + " for delivery is in it.");
     sentences.push_back("Together: " + formatMoney(work.material, prices.shop().currency) + '.');
     return sentences;
 }

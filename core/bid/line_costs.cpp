@@ -118,9 +118,9 @@ void costLines(std::vector<LineBothWays>& lines, std::size_t first, std::size_t 
     std::vector<std::int64_t> direct;
     for (std::size_t i = 0; i < count; ++i)
         direct.push_back((estimate.lines[first + i].labour + goods[i]).cents());
-    const auto overhead = shareOut(total->overhead, direct);
+    const auto onTop = shareOut(total->overhead + total->contingency, direct);
     for (std::size_t i = 0; i < count; ++i)
-        lines[first + i].cost = estimate.lines[first + i].labour + goods[i] + overhead[i];
+        lines[first + i].cost = estimate.lines[first + i].labour + goods[i] + onTop[i];
 }
 
 std::string lineName(const EstimateLine& line) {

@@ -112,7 +112,7 @@ private:
     double m_mean = 0; ///< hours
     double m_bidHours = 0;
     Money m_crewRate;
-    Money m_fixed; ///< cost that does not go by the hours
+    Money m_fixed; ///< foreseen cost that does not go by the hours
     Money m_price;
 };
 

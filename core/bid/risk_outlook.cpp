@@ -47,7 +47,7 @@ RiskOutlook::RiskOutlook(const Estimate& estimate, const RiskBelief& belief)
     : m_houses(belief.houses)
     , m_bidHours(hoursOf(estimate.total.hours))
     , m_crewRate(estimate.crewRate)
-    , m_fixed(estimate.total.cost() - estimate.total.labour)
+    , m_fixed(estimate.total.foreseen() - estimate.total.labour)
     , m_price(estimate.total.price) {
     addWorks(estimate, belief);
 }

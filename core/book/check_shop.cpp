@@ -38,6 +38,13 @@ Result<void> checkOverhead(Percent overhead) {
     return Checks().between(overhead, 0, 200, "Overhead").result();
 }
 
+Result<void> checkReserves(Percent contingency, Money delivery) {
+    return Checks()
+        .between(contingency, 0, 100, "Contingency")
+        .between(delivery, Money::dollars(100'000), "Delivery")
+        .result();
+}
+
 Result<void> checkPriceRules(Money minimum, Money roundTo) {
     return Checks()
         .between(minimum, Money::dollars(1'000'000), "A minimum job")
@@ -89,6 +96,8 @@ Result<void> check(const Terms& terms, const PriceBook&) {
         return profit;
     if (auto overhead = checkOverhead(terms.overhead); !overhead)
         return overhead;
+    if (auto reserves = checkReserves(terms.contingency, terms.delivery); !reserves)
+        return reserves;
     if (auto rules = checkPriceRules(terms.minimumJob, terms.roundTo); !rules)
         return rules;
     return Checks()

@@ -34,5 +34,6 @@ Result<void> checkProfit(ProfitKind kind, Percent profit);
 Result<void> checkPriceRules(Money minimum, Money roundTo);
 /// Overhead as a percentage of cost: 0 to 200 %.
 Result<void> checkOverhead(Percent overhead);
+Result<void> checkReserves(Percent contingency, Money delivery);
 
 } // namespace miterbook

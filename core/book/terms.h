@@ -52,6 +52,8 @@ struct Terms {
     Money roundTo;            ///< prices are rounded up to a multiple; 0: to the cent
     Money hourlyRate;         ///< quoted for extras by the hour; 0: none is quoted
     bool quoteUnits = false;  ///< bids quote unit prices for extras and the hourly rate
+    Percent contingency;      ///< of labour, material and consumables, for what nobody foresees
+    Money delivery;           ///< what a house's deliveries cost in all
 
     bool operator==(const Terms&) const = default;
 };
@@ -69,7 +71,8 @@ struct Describe<Terms> {
             field("payment_terms", &Terms::paymentTerms), field("inclusions", &Terms::inclusions),
             field("exclusions", &Terms::exclusions), field("minimum_job", &Terms::minimumJob),
             field("round_to", &Terms::roundTo), field("hourly_rate", &Terms::hourlyRate),
-            field("quote_units", &Terms::quoteUnits));
+            field("quote_units", &Terms::quoteUnits), field("contingency", &Terms::contingency),
+            field("delivery", &Terms::delivery));
     }
 };
 

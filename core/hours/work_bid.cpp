@@ -6,7 +6,7 @@ namespace miterbook {
 std::vector<WorkBid> workBids(const Estimate& estimate) {
     std::vector<WorkBid> bids;
     for (const WorkTotal& total : estimate.works) {
-        WorkBid bid{total.work, total.hours, total.labour, {}, total.cost(), total.price};
+        WorkBid bid{total.work, total.hours, total.labour, {}, total.foreseen(), total.price};
         for (const EstimateLine& line : estimate.lines) {
             if (line.work == total.work && countsAsDone(line.task)
                 && unitOf(line.task) == doneUnit(line.work))

@@ -14,7 +14,7 @@ struct WorkBid {
     Hours hours;
     Money labour;   ///< hours at the crew rate
     Quantity units; ///< to be finished, in doneUnit(work); 0: nothing to count
-    Money cost;     ///< labour, material, consumables, overhead
+    Money cost;     ///< what it takes if nothing unforeseen happens: without the contingency
     Money price;
 
     bool operator==(const WorkBid&) const = default;

@@ -28,6 +28,9 @@ struct PaperJob {
 /// What the builder gets: counts, pieces of work and prices, inclusions, exclusions, terms. It
 /// never shows cost, hours, rates or profit.
 Paper bidPaper(const PaperJob& job, const JobFigures& figures);
+/// How the bid comes about: what each piece of work costs and brings, hours task by task, sticks
+/// profile by profile, profit both ways; for the shop alone.
+Paper worksheetPaper(const PaperJob& job, const JobFigures& figures);
 /// Quantities by level and room, each with its source; for the shop.
 Paper takeoffPaper(const PaperJob& job, const JobFigures& figures);
 /// To the yard: sticks by profile and length, parts; "no substitutions"; no prices of the bid.

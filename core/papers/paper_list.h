@@ -21,6 +21,7 @@ struct PaperKind {
 inline constexpr std::array paperKinds{
     PaperKind{"bid", "Bid", "the builder", bidPaper},
     PaperKind{"price-sheet", "Plan price sheet", "the builder", priceSheetPaper, false, true},
+    PaperKind{"worksheet", "Bid worksheet", "the shop", worksheetPaper},
     PaperKind{"takeoff", "Takeoff", "the shop", takeoffPaper, true},
     PaperKind{"plan", "Marked plan", "the crew", planPaper, true},
     PaperKind{"order", "Material order", "the yard", orderPaper},

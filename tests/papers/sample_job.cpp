@@ -218,7 +218,12 @@ void SampleJob::fillEstimate() {
         line.profit = Money::cents(46'423 + step);
         line.price = line.cost() + line.profit;
         estimate.works.push_back(line);
+        estimate.total.hours += line.hours;
         estimate.total.labour += line.labour;
+        estimate.total.material += line.material;
+        estimate.total.consumables += line.consumables;
+        estimate.total.overhead += line.overhead;
+        estimate.total.profit += line.profit;
         estimate.total.price += line.price;
     }
     estimate.crewRate = Money::cents(6'137);

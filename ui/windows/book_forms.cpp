@@ -82,6 +82,9 @@ constexpr Column<Terms> termsColumns[] = {
     percentColumn<&Terms::profit>(QT_TRANSLATE_NOOP("Column", "Profit")),
     percentColumn<&Terms::overhead>(QT_TRANSLATE_NOOP("Column", "Overhead on cost")),
     percentColumn<&Terms::materialTax>(QT_TRANSLATE_NOOP("Column", "Sales tax paid on material")),
+    percentColumn<&Terms::contingency>(
+        QT_TRANSLATE_NOOP("Column", "Contingency on labour and material")),
+    moneyColumn<&Terms::delivery>(QT_TRANSLATE_NOOP("Column", "Deliveries to a house, in all")),
     wholeColumn<&Terms::hoursPerYear, 1, 10'000>(
         QT_TRANSLATE_NOOP("Column", "Hours one person works a year")),
     wholeColumn<&Terms::tripsPerHouse, 0, 100>(QT_TRANSLATE_NOOP("Column", "Trips to a house")),

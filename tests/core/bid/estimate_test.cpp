@@ -92,6 +92,39 @@ TEST_F(EstimateTest, OverheadIsOnLabourMaterialAndConsumables) {
     EXPECT_EQ(result.total.cost(), Money::cents(17270));
 }
 
+TEST_F(EstimateTest, ContingencyIsOnTheSameAndEarnsProfitButNoOverhead) {
+    m_shop.addConsumable(Money::dollars(10), 40);
+    m_setup.overhead = Percent::whole(10);
+    m_setup.contingency = Percent::whole(5);
+    m_setup.profit = Percent::whole(20);
+    const Estimate result = made();
+    EXPECT_EQ(result.total.overhead, Money::cents(1570));
+    EXPECT_EQ(result.total.contingency, Money::cents(785)); // of 108 + 39 + 10
+    EXPECT_EQ(result.total.foreseen(), Money::cents(17270));
+    EXPECT_EQ(result.total.cost(), Money::cents(18055));
+    EXPECT_EQ(result.total.price, Money::cents(21666)); // 180.55 x 1.2
+}
+
+TEST_F(EstimateTest, DeliveryIsSharedOverTheMaterialAndNotTaxed) {
+    const Estimate without = made();
+    m_setup.delivery = Money::dollars(13);
+    const Estimate with = made();
+    EXPECT_EQ(with.total.material - without.total.material, Money::dollars(13));
+    Money shares;
+    for (const WorkTotal& work : with.works)
+        shares += work.material - workOf(without, work.work).material;
+    EXPECT_EQ(shares, Money::dollars(13));
+    EXPECT_EQ(with.total.labour, without.total.labour);
+}
+
+TEST_F(EstimateTest, NothingIsDeliveredWhereNothingIsBought) {
+    m_takeoff.pieces.clear();
+    m_takeoff.parts.clear();
+    m_takeoff.goods.clear();
+    m_setup.delivery = Money::dollars(13);
+    EXPECT_EQ(made().total.material, Money());
+}
+
 TEST_F(EstimateTest, MarkupAndMarginAreNeverTheSame) {
     m_setup.profit = Percent::whole(25);
     Estimate result = made(); // cost 147.00

@@ -115,6 +115,8 @@ TEST_F(BothWays, LinesAddUpToTheirPieceOfWork) {
     for (int run = 0; run < 200; ++run) {
         SCOPED_TRACE(run);
         m_setup.overhead = Percent::basisPoints(upTo(3000));
+        m_setup.contingency = Percent::basisPoints(upTo(1500));
+        m_setup.delivery = Money::cents(upTo(40'000));
         m_setup.profitKind = run % 2 == 0 ? ProfitKind::markupOnCost : ProfitKind::marginOnPrice;
         m_setup.profit = Percent::basisPoints(upTo(5000));
         m_takeoff.tasks.clear();

@@ -73,6 +73,8 @@ private:
         setup.profitKind = any<ProfitKind>();
         setup.profit = Percent::basisPoints(upTo(6000));
         setup.overhead = Percent::basisPoints(upTo(3000));
+        setup.contingency = chance(50) ? Percent::basisPoints(upTo(1500)) : Percent();
+        setup.delivery = chance(50) ? Money::cents(upTo(40'000)) : Money();
         setup.waste = chance(30) ? Percent::basisPoints(upTo(2000)) : Percent();
     }
 
@@ -94,6 +96,7 @@ TEST(Sums, WorksAddUpToTheTotal) {
             sum.material += work.material;
             sum.consumables += work.consumables;
             sum.overhead += work.overhead;
+            sum.contingency += work.contingency;
             sum.profit += work.profit;
             sum.price += work.price;
         }
@@ -134,10 +137,14 @@ TEST(Sums, TotalsAreThePlainReckoning) {
         for (const BoughtGoods& goods : job.takeoff.goods)
             material += goods.cost;
         material += share(material, job.shop.prices.terms().materialTax);
+        if (material > Money())
+            material += job.setup.delivery;
         EXPECT_EQ(result.total.material, material);
         const Money direct = result.total.labour + material + result.total.consumables;
         EXPECT_EQ(result.total.overhead, share(direct, job.setup.overhead));
-        const Money cost = direct + share(direct, job.setup.overhead);
+        EXPECT_EQ(result.total.contingency, share(direct, job.setup.contingency));
+        const Money cost = direct + share(direct, job.setup.overhead)
+            + share(direct, job.setup.contingency);
         EXPECT_EQ(result.total.price,
             job.setup.profitKind == ProfitKind::markupOnCost
                 ? priceAtMarkup(cost, job.setup.profit)
@@ -169,6 +176,7 @@ TEST(Sums, AnOptionCostsWhatItAdds) {
         RandomJob job(seed);
         job.setup.pricing = Pricing::costAndProfit;
         job.setup.waste = Percent::whole(5); // material by the foot, so that it adds
+        job.setup.delivery = Money(); // once a house, whatever an option adds
         Takeoff option;
         option.tasks = {taskOf(Task::mantel, Quantity::count(2), 50)};
         option.pieces = {pieceOf(PieceOfWork::windows, job.shop.casing, Length::inches(77), 3, 50)};

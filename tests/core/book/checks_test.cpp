@@ -233,6 +233,12 @@ TEST(CheckTerms, RefusesAbsurdOverheadTaxAndHours) {
     terms.overhead = Percent::whole(201);
     EXPECT_THAT(refusal(terms), HasSubstr("Overhead of 201 %"));
     terms = Terms();
+    terms.contingency = Percent::whole(101);
+    EXPECT_THAT(refusal(terms), HasSubstr("Contingency of 101 %"));
+    terms = Terms();
+    terms.delivery = Money::dollars(-1);
+    EXPECT_THAT(refusal(terms), HasSubstr("Delivery"));
+    terms = Terms();
     terms.materialTax = Percent::whole(51);
     EXPECT_THAT(refusal(terms), HasSubstr("tax on material"));
     terms = Terms();

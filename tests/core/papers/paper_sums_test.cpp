@@ -76,6 +76,8 @@ private:
         setup.profitKind = upTo(1) == 0 ? ProfitKind::markupOnCost : ProfitKind::marginOnPrice;
         setup.profit = Percent::basisPoints(upTo(5000));
         setup.overhead = Percent::basisPoints(upTo(2500));
+        setup.contingency = Percent::basisPoints(upTo(1500));
+        setup.delivery = Money::cents(upTo(40'000));
         setup.roundTo = Money::cents(upTo(2) == 0 ? 0 : upTo(10'000));
         setup.minimum = Money::cents(upTo(3) == 0 ? upTo(5'000'000) : 0);
         setup.quoteUnits = upTo(1) == 0;

@@ -92,7 +92,8 @@ QWidget* BidPage::tables() {
     auto* tabs = new QTabWidget(this);
     m_works = new FigureView(tr("By piece of work"),
         {tr("Piece of work"), tr("Hours"), tr("Labour"), tr("Material"), tr("Consumables"),
-            tr("Overhead"), tr("Allowances"), tr("Cost"), tr("Profit"), tr("Price")},
+            tr("Overhead"), tr("Contingency"), tr("Allowances"), tr("Cost"), tr("Profit"),
+            tr("Price")},
         this);
     m_lines = new FigureView(tr("Hours line by line"),
         {tr("Piece of work"), tr("Task"), tr("Conditions"), tr("Quantity"), tr("Unit"),

@@ -12,6 +12,7 @@ FigureRow workRow(const WorkTotal& total, std::string_view name) {
     FigureRow row;
     row.cells = {wordCell(name), hoursCell(total.hours), moneyCell(total.labour),
         moneyCell(total.material), moneyCell(total.consumables), moneyCell(total.overhead),
+        total.contingency == Money() ? emptyCell() : moneyCell(total.contingency),
         total.allowances == Money() ? emptyCell() : moneyCell(total.allowances),
         moneyCell(total.cost()), moneyCell(total.profit), moneyCell(total.price)};
     return row;

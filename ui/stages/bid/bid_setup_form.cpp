@@ -48,6 +48,8 @@ BidSetupForm::BidSetupForm(Desk& desk, QWidget* parent)
     m_profitKind = addChoice(form, tr("Profit as"), wordsOf<ProfitKind>());
     m_profit = addLine(form, tr("Profit %"));
     m_overhead = addLine(form, tr("Overhead % of cost"));
+    m_contingency = addLine(form, tr("Contingency %"));
+    m_delivery = addLine(form, tr("Delivery in all"));
     m_trips = addLine(form, tr("Trips"));
     m_waste = addLine(form, tr("Waste % instead of stick plan"));
     m_waste->setToolTip(tr("0: material is priced from the stick plan"));
@@ -124,6 +126,7 @@ void BidSetupForm::connectRules() {
         });
     };
     money(m_minimum, tr("Set the minimum job"), &BidSetup::minimum);
+    money(m_delivery, tr("Set delivery"), &BidSetup::delivery);
     money(m_roundTo, tr("Set what the price is rounded up to"), &BidSetup::roundTo);
     connect(m_date, &QLineEdit::editingFinished, this, [this] {
         change(tr("Set the day of the prices"), [&](BidSetup& setup) -> Result<void> {
@@ -150,6 +153,7 @@ void BidSetupForm::connectNumbers() {
     };
     percent(m_profit, tr("Set profit"), &BidSetup::profit);
     percent(m_overhead, tr("Set overhead"), &BidSetup::overhead);
+    percent(m_contingency, tr("Set contingency"), &BidSetup::contingency);
     percent(m_waste, tr("Set waste"), &BidSetup::waste);
     connect(m_trips, &QLineEdit::editingFinished, this, [this] {
         change(tr("Set trips"), [&](BidSetup& setup) -> Result<void> {
@@ -230,6 +234,8 @@ void BidSetupForm::refresh() {
     m_profitKind->setCurrentText(text(word(setup.profitKind)));
     fill(m_profit, formatPercent(setup.profit));
     fill(m_overhead, formatPercent(setup.overhead));
+    fill(m_contingency, formatPercent(setup.contingency));
+    fill(m_delivery, setup.delivery == Money() ? std::string() : formatMoney(setup.delivery));
     fill(m_trips, std::to_string(setup.trips));
     fill(m_waste, formatPercent(setup.waste));
     fill(m_date, isoDate(setup.date));

@@ -54,6 +54,8 @@ private:
     QComboBox* m_profitKind;
     QLineEdit* m_profit;
     QLineEdit* m_overhead;
+    QLineEdit* m_contingency;
+    QLineEdit* m_delivery;
     QLineEdit* m_trips;
     QLineEdit* m_waste;
     QLineEdit* m_date;

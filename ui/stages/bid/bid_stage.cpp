@@ -16,12 +16,14 @@ BidStage::BidStage(Desk& desk, FigureDesk& figures, QObject* parent)
     , m_page(new BidPage(desk, figures))
     , m_paper(new PaperActions("bid", desk, figures, m_page))
     , m_sheet(new PaperActions("price-sheet", desk, figures, m_page))
+    , m_worksheet(new PaperActions("worksheet", desk, figures, m_page))
     , m_send(new QAction(tr("&Send the bid\u2026"), m_page)) {
     m_send->setShortcut(QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_B));
     m_send->setShortcutContext(Qt::WidgetWithChildrenShortcut);
     m_page->addAction(m_send);
     connect(m_send, &QAction::triggered, &m_page->sent(), &SentTab::send);
-    m_sheet->actions().front()->setShortcut({}); // Ctrl+P is the bid's
+    for (PaperActions* other : {m_sheet, m_worksheet})
+        other->actions().front()->setShortcut({}); // Ctrl+P is the bid's
     connect(&figures, &FigureDesk::figured, this, &Stage::nextStepChanged);
 }
 
@@ -43,7 +45,8 @@ void BidStage::showJob(const JobRef& job) {
 }
 
 QList<QAction*> BidStage::actions() const {
-    return QList<QAction*>{m_send} + m_paper->actions() + m_sheet->actions();
+    return QList<QAction*>{m_send} + m_paper->actions() + m_sheet->actions()
+        + m_worksheet->actions();
 }
 
 QString BidStage::nextStep() const {

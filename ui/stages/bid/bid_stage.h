@@ -30,6 +30,7 @@ private:
     QPointer<BidPage> m_page;
     PaperActions* m_paper;
     PaperActions* m_sheet; ///< of the whole plan set
+    PaperActions* m_worksheet; ///< for the shop
     QAction* m_send;
 };
 
