@@ -134,7 +134,7 @@ private:
         for (const QPointF& step : label.bold ? m_nearSteps : m_steps) {
             const QPointF at = centre + QPointF(step.x() * size.width(), step.y() * size.height());
             const QRectF rect(at - toCorner, size);
-            if (isTaken(rect) || isBehindWall(centre, at))
+            if (isTaken(rect) || isBehind(label, centre, at))
                 continue;
             const auto lines = std::ranges::count_if(
                 m_lines, [&](const Placed& each) { return liesOver(rect, each.line); });
@@ -151,10 +151,11 @@ private:
             m_taken, [&](const QRectF& each) { return each.intersects(rect); });
     }
 
-    bool isBehindWall(QPointF from, QPointF to) const {
+    /// Whether a wall lies on the way; for a name any line, as it must not go out by a door.
+    bool isBehind(const PaperFloor::Label& label, QPointF from, QPointF to) const {
         const QLineF way(from, to);
         return std::ranges::any_of(m_lines, [&](const Placed& each) {
-            return each.weight >= wallWeight && crosses(way, each.line);
+            return (label.bold || each.weight >= wallWeight) && crosses(way, each.line);
         });
     }
 
