@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cut/saw_place.h"
+#include "papers/floor_pen.h"
 #include "papers/heading.h"
-#include "papers/plain_text.h"
 #include "plan/place.h"
 
 #include <algorithm>
@@ -11,20 +11,9 @@ namespace miterbook {
 
 namespace {
 
-constexpr double wallWeight = 1.3;
-constexpr double bareWeight = 0.5;
-constexpr double thinWeight = 0.6;
 constexpr double usualDepth = 4.5;
 
-struct Vec {
-    double x = 0;
-    double y = 0;
-    friend Vec operator+(Vec a, Vec b) { return {a.x + b.x, a.y + b.y}; }
-    friend Vec operator-(Vec a, Vec b) { return {a.x - b.x, a.y - b.y}; }
-    friend Vec operator*(Vec a, double n) { return {a.x * n, a.y * n}; }
-};
-
-Vec inches(PlanPoint point) {
+FloorPoint inches(PlanPoint point) {
     return {point.x.toInches(), point.y.toInches()};
 }
 
@@ -60,43 +49,34 @@ private:
 
     bool findCorner() {
         bool found = false;
-        Vec most;
+        FloorPoint most;
         for (const Room& room : m_whole.rooms) {
             if (!isHere(room))
                 continue;
             for (const PlanPoint& corner : room.outline) {
-                const Vec at = inches(corner);
-                m_corner = found ? Vec{std::min(m_corner.x, at.x), std::min(m_corner.y, at.y)} : at;
-                most = found ? Vec{std::max(most.x, at.x), std::max(most.y, at.y)} : at;
+                const FloorPoint at = inches(corner);
+                m_corner = found
+                    ? FloorPoint{std::min(m_corner.x, at.x), std::min(m_corner.y, at.y)}
+                    : at;
+                most = found ? FloorPoint{std::max(most.x, at.x), std::max(most.y, at.y)} : at;
                 found = true;
             }
         }
         constexpr double margin = 18; // for numbers outside of the walls
-        m_corner = m_corner - Vec{margin, margin};
+        m_corner = m_corner - FloorPoint{margin, margin};
         m_floor.width = most.x - m_corner.x + margin;
         m_floor.height = most.y - m_corner.y + margin;
+        m_pen.emplace(m_floor, m_corner);
         return found;
     }
 
-    void line(Vec a, Vec b, double weight) {
-        a = a - m_corner;
-        b = b - m_corner;
-        m_floor.lines.push_back({a.x, a.y, b.x, b.y, weight});
-    }
-
-    void label(Vec at, const std::string& text, bool bold) {
-        at = at - m_corner;
-        if (!text.empty())
-            m_floor.labels.push_back({at.x, at.y, oneLine(text), bold});
-    }
-
-    /// Openings of the room's own in one wall, as stretches of it.
+    /// Openings in one wall of the room, also those of the room behind it, as stretches of it.
     std::vector<std::pair<double, double>> gapsIn(const Room& room, std::size_t wall) const {
         std::vector<std::pair<double, double>> gaps;
         for (const Opening& opening : m_whole.openings) {
-            if (opening.room != room.id)
-                continue;
-            const auto place = placeIn(room, opening);
+            const auto place = opening.room == room.id ? placeIn(room, opening)
+                : opening.otherRoom == room.id         ? placeBehind(opening)
+                                                       : std::nullopt;
             if (place && place->wall == wall) {
                 const double half = opening.width.toInches() / 2;
                 const double at = place->along.toInches();
@@ -107,9 +87,16 @@ private:
         return gaps;
     }
 
+    /// Where a door stands in the room behind it.
+    std::optional<WallPlace> placeBehind(const Opening& opening) const {
+        const Room* room = m_whole.room(opening.room);
+        const Room* behind = m_whole.room(opening.otherRoom);
+        return room && behind ? placeInOther(*room, *behind, opening) : std::nullopt;
+    }
+
     void drawRoom(const Room& room) {
         for (std::size_t i = 0; i < room.outline.size(); ++i) {
-            const double weight = room.walls[i].base ? wallWeight : bareWeight;
+            const double weight = room.walls[i].base ? FloorPen::wall : FloorPen::bare;
             const double length = room.walls[i].length.toInches();
             const auto at = [&](double along) {
                 return inches(pointOn(room.outline, i, Length::fromInches(along)));
@@ -117,16 +104,16 @@ private:
             double from = 0;
             for (const auto& [begin, end] : gapsIn(room, i)) {
                 if (begin > from)
-                    line(at(from), at(begin), weight);
+                    m_pen->line(at(from), at(begin), weight);
                 from = std::max(from, end);
             }
             if (from < length)
-                line(at(from), at(length), weight);
+                m_pen->line(at(from), at(length), weight);
         }
         for (const BaseBreak& each : room.breaks)
             drawBreak(room, each);
         const std::string name = room.name.empty() ? room.mark : room.name;
-        label(middleOf(room), name, true);
+        m_pen->label(middleOf(room), name, true);
         m_floor.entries.push_back({oneLine(name), sizeOf(room), {}});
     }
 
@@ -135,18 +122,18 @@ private:
         const auto wall = static_cast<std::size_t>(each.wall) - 1;
         if (each.wall < 1 || wall >= room.outline.size())
             return;
-        const Vec a = inches(pointOn(room.outline, wall, each.from));
-        const Vec b = inches(pointOn(room.outline, wall, each.from + each.length));
-        const Vec way = along(room, wall);
-        const Vec in = Vec{-way.y, way.x} * depth;
-        line(a, a + in, thinWeight);
-        line(a + in, b + in, thinWeight);
-        line(b + in, b, thinWeight);
+        const FloorPoint a = inches(pointOn(room.outline, wall, each.from));
+        const FloorPoint b = inches(pointOn(room.outline, wall, each.from + each.length));
+        const FloorPoint way = along(room, wall);
+        const FloorPoint in = FloorPoint{-way.y, way.x} * depth;
+        m_pen->line(a, a + in, FloorPen::thin);
+        m_pen->line(a + in, b + in, FloorPen::thin);
+        m_pen->line(b + in, b, FloorPen::thin);
     }
 
-    static Vec along(const Room& room, std::size_t wall) {
-        const Vec a = inches(room.outline[wall]);
-        const Vec b = inches(room.outline[wall + 1 == room.outline.size() ? 0 : wall + 1]);
+    static FloorPoint along(const Room& room, std::size_t wall) {
+        const FloorPoint a = inches(room.outline[wall]);
+        const FloorPoint b = inches(room.outline[wall + 1 == room.outline.size() ? 0 : wall + 1]);
         const double length = std::hypot(b.x - a.x, b.y - a.y);
         return (b - a) * (1 / length);
     }
@@ -156,59 +143,48 @@ private:
         const auto place = room && isHere(*room) ? placeIn(*room, opening) : std::nullopt;
         if (!place)
             return;
-        const Vec at = inches(pointOn(room->outline, place->wall, place->along));
-        const Vec way = along(*room, place->wall);
-        const Vec out = Vec{way.y, -way.x}
+        const FloorPoint at = inches(pointOn(room->outline, place->wall, place->along));
+        const FloorPoint way = along(*room, place->wall);
+        const FloorPoint out = FloorPoint{way.y, -way.x}
             * (opening.wallThickness > Length() ? opening.wallThickness.toInches() : usualDepth);
-        const Vec half = way * (opening.width.toInches() / 2);
-        line(at - half, at - half + out, thinWeight);
-        line(at + half, at + half + out, thinWeight);
+        const FloorPoint half = way * (opening.width.toInches() / 2);
+        m_pen->line(at - half, at - half + out, FloorPen::thin);
+        m_pen->line(at + half, at + half + out, FloorPen::thin);
         if (opening.isWindow()) {
             for (const double part : {0.0, 0.5, 1.0})
-                line(at - half + out * part, at + half + out * part, thinWeight);
-        } else if (opening.isDoor()) {
-            drawLeaf(opening, at, half, out);
+                m_pen->line(at - half + out * part, at + half + out * part, FloorPen::thin);
+        } else {
+            drawLeaves(*m_pen, opening, at, half, out);
         }
-        const double outside = std::hypot(out.x, out.y);
-        label(at + out * (1 + 9 / outside), opening.mark, false);
+        // By the door in its room where there is a room behind, else outside.
+        constexpr double off = 9;
+        const FloorPoint outward = out * (1 / std::hypot(out.x, out.y));
+        m_pen->label(placeBehind(opening) ? at - outward * off : at + out + outward * off,
+            opening.mark, false);
         m_floor.entries.push_back({oneLine(opening.mark),
             formatLength(opening.width, m_style) + " x " + formatLength(opening.height, m_style),
             oneLine(room->name.empty() ? room->mark : room->name)});
     }
 
-    /// A leaf that stands open at a right angle, with the way it swings as a few short lines.
-    void drawLeaf(const Opening& opening, Vec at, Vec half, Vec out) {
-        const bool swings = opening.kind == OpeningKind::prehungDoor
-            || opening.kind == OpeningKind::exteriorDoor;
-        if (!swings) {
-            line(at - half + out * 0.5, at + half + out * 0.5, thinWeight);
-            return;
-        }
-        const double length = 2 * std::hypot(half.x, half.y);
-        const double depth = std::hypot(out.x, out.y);
-        const Vec hinge = opening.hand == Hand::right ? at + half : at - half;
-        const Vec shut = (opening.hand == Hand::right ? half * -2 : half * 2);
-        const Vec open = out * (-length / depth);
-        line(hinge, hinge + open, thinWeight);
-        constexpr int steps = 8;
-        Vec from = hinge + open;
-        for (int i = 1; i <= steps; ++i) {
-            const double turn = i * 1.5707963267948966 / steps;
-            const Vec to = hinge + open * std::cos(turn) + shut * std::sin(turn);
-            line(from, to, bareWeight);
-            from = to;
-        }
-    }
-
     void drawSaw(const SawPlace& saw) {
         constexpr double reach = 10;
-        const Vec at{saw.spot.x.toInches(), saw.spot.y.toInches()};
-        line(at - Vec{reach, 0}, at + Vec{reach, 0}, wallWeight);
-        line(at - Vec{0, reach}, at + Vec{0, reach}, wallWeight);
-        label(at + Vec{0, reach + 8}, "SAW", true);
+        const FloorPoint at{saw.spot.x.toInches(), saw.spot.y.toInches()};
+        m_pen->line(at - FloorPoint{reach, 0}, at + FloorPoint{reach, 0}, FloorPen::wall);
+        m_pen->line(at - FloorPoint{0, reach}, at + FloorPoint{0, reach}, FloorPen::wall);
         const Room* room = m_whole.room(saw.room);
+        m_pen->label(at + wayToName(room, saw) * (reach + 8), "SAW", true);
         m_floor.entries.push_back({"Saw stands best", formatFeet(saw.walked, 0) + " ft to walk",
             room ? oneLine(room->name.empty() ? room->mark : room->name) : std::string()});
+    }
+
+    /// Below the saw; into the room where it stands against a wall.
+    static FloorPoint wayToName(const Room* room, const SawPlace& saw) {
+        const PlanPoint spot{saw.spot.x, saw.spot.y};
+        const auto wall = room ? nearestWall(room->outline, spot) : std::nullopt;
+        if (!wall || std::abs(wall->off.toInches()) > usualDepth)
+            return {0, 1};
+        const FloorPoint way = along(*room, wall->wall);
+        return {-way.y, way.x};
     }
 
     std::string sizeOf(const Room& room) const {
@@ -225,22 +201,22 @@ private:
     }
 
     /// A point inside for the name: the middle of the largest of some stripes across the room.
-    static Vec middleOf(const Room& room) {
-        Vec least = inches(room.outline[0]);
-        Vec most = least;
+    static FloorPoint middleOf(const Room& room) {
+        FloorPoint least = inches(room.outline[0]);
+        FloorPoint most = least;
         for (const PlanPoint& corner : room.outline) {
-            const Vec at = inches(corner);
+            const FloorPoint at = inches(corner);
             least = {std::min(least.x, at.x), std::min(least.y, at.y)};
             most = {std::max(most.x, at.x), std::max(most.y, at.y)};
         }
-        const Vec middle = (least + most) * 0.5;
+        const FloorPoint middle = (least + most) * 0.5;
         constexpr int stripes = 16;
-        Vec best = middle;
+        FloorPoint best = middle;
         double widest = -1;
         for (int row = 1; row < stripes; ++row) {
             double from = least.x;
             for (int i = 0; i <= stripes * 2; ++i) {
-                const Vec at{least.x + (most.x - least.x) * i / (stripes * 2),
+                const FloorPoint at{least.x + (most.x - least.x) * i / (stripes * 2),
                     least.y + (most.y - least.y) * row / stripes};
                 if (encloses(room.outline, {Length::fromInches(at.x), Length::fromInches(at.y)})) {
                     // The wider the better, and near the middle of the height.
@@ -261,7 +237,8 @@ private:
     const Level& m_level;
     LengthStyle m_style;
     PaperFloor m_floor;
-    Vec m_corner;
+    FloorPoint m_corner;
+    std::optional<FloorPen> m_pen;
 };
 
 } // namespace

@@ -3,10 +3,13 @@
 
 #include "printing/printable_text.h"
 
+#include <QLineF>
 #include <QRectF>
+#include <QStringList>
 
 #include <algorithm>
 #include <array>
+#include <limits>
 
 namespace miterbook {
 
@@ -23,6 +26,20 @@ constexpr std::array usualScales{UsualScale{0.5, "1/2\" = 1'"}, UsualScale{0.375
     UsualScale{0.0625, "1/16\" = 1'"}};
 
 constexpr double pointsInInch = 72;
+constexpr double wallWeight = 1; ///< points; what is thinner is no wall
+
+/// Where a label is tried, nearer places first, in its own widths and heights.
+std::vector<QPointF> labelSteps(int rings) {
+    std::vector<QPointF> steps{QPointF(0, 0)};
+    for (int ring = 1; ring <= rings; ++ring) {
+        const double down = ring * 0.5;
+        const double across = ring * 0.25;
+        for (const QPointF& way : {QPointF(0, -1), QPointF(0, 1), QPointF(1, 0), QPointF(-1, 0),
+                 QPointF(1, -1), QPointF(1, 1), QPointF(-1, -1), QPointF(-1, 1)})
+            steps.emplace_back(way.x() * across, way.y() * down);
+    }
+    return steps;
+}
 
 class FloorSetter {
 public:
@@ -35,9 +52,12 @@ public:
     SetBlock set() {
         findScale();
         head();
-        for (const PaperFloor::Line& line : m_floor.lines)
-            m_block.marks.emplace_back(LineMark{
-                place(line.x1, line.y1), place(line.x2, line.y2), m_fonts.points(line.weight)});
+        for (const PaperFloor::Line& line : m_floor.lines) {
+            const QLineF placed(place(line.x1, line.y1), place(line.x2, line.y2));
+            m_lines.push_back({placed, line.weight});
+            m_block.marks.emplace_back(
+                LineMark{placed.p1(), placed.p2(), m_fonts.points(line.weight)});
+        }
         for (const bool bold : {false, true}) { // numbers first: they must be by their opening
             for (const PaperFloor::Label& label : m_floor.labels) {
                 if (label.bold == bold)
@@ -78,36 +98,91 @@ private:
         return {spare / 2 + x * m_scale, m_top + y * m_scale};
     }
 
+    /// As near to its place as can be: over no other label, over as few lines as can be, and on
+    /// the same side of walls. A name that lies over lines is tried in two lines too.
     void write(const PaperFloor::Label& label) {
-        const TextRole role = label.bold ? TextRole::smallBold : TextRole::small;
         const QString text = printable(label.text);
-        const QSizeF size(m_fonts.width(role, text) + m_fonts.points(2), m_fonts.lineHeight(role));
-        const QPointF centre = place(label.x, label.y);
-        QRectF rect;
-        // Round about, nearer places first.
-        for (int ring = 0; ring < 6; ++ring) {
-            for (const QPointF& way :
-                {QPointF(0, -1), QPointF(0, 1), QPointF(1, 0), QPointF(-1, 0)}) {
-                const QPointF at = centre
-                    + QPointF(way.x() * ring * size.width() * 0.6, way.y() * ring * size.height());
-                rect = QRectF(at - QPointF(size.width() / 2, size.height() / 2), size);
-                if (std::ranges::none_of(
-                        m_taken, [&](const QRectF& each) { return each.intersects(rect); })) {
-                    put(role, text, rect);
-                    return;
-                }
-                if (ring == 0)
-                    break;
-            }
+        Spot best = spotFor(label, {text});
+        const qsizetype space = text.indexOf(QChar(u' '), text.size() / 3);
+        if (label.bold && best.lines > 0 && space > 0) {
+            const Spot parted = spotFor(label, {text.left(space), text.mid(space + 1)});
+            if (parted.lines < best.lines)
+                best = parted;
         }
-        put(role, text, rect);
+        put(roleOf(label), best);
     }
 
-    void put(TextRole role, const QString& text, const QRectF& rect) {
-        m_taken.push_back(rect);
-        m_block.marks.emplace_back(TextMark{
-            role, {rect.left() + m_fonts.points(1), rect.top() + m_fonts.ascent(role)}, text});
+    static TextRole roleOf(const PaperFloor::Label& label) {
+        return label.bold ? TextRole::smallBold : TextRole::small;
     }
+
+    /// Words one below the other, where they lie and over how many lines.
+    struct Spot {
+        QStringList words;
+        QRectF rect;
+        std::ptrdiff_t lines = std::numeric_limits<std::ptrdiff_t>::max();
+    };
+
+    Spot spotFor(const PaperFloor::Label& label, const QStringList& words) const {
+        const TextRole role = roleOf(label);
+        QSizeF size(0, m_fonts.lineHeight(role) * static_cast<double>(words.size()));
+        for (const QString& word : words)
+            size.setWidth(std::max(size.width(), m_fonts.width(role, word) + m_fonts.points(2)));
+        const QPointF centre = place(label.x, label.y);
+        const QPointF toCorner(size.width() / 2, size.height() / 2);
+        Spot best{words, QRectF(centre - toCorner, size)};
+        for (const QPointF& step : label.bold ? m_nearSteps : m_steps) {
+            const QPointF at = centre + QPointF(step.x() * size.width(), step.y() * size.height());
+            const QRectF rect(at - toCorner, size);
+            if (isTaken(rect) || isBehind(label, centre, at))
+                continue;
+            const auto lines = std::ranges::count_if(
+                m_lines, [&](const Placed& each) { return liesOver(rect, each.line); });
+            if (lines < best.lines) {
+                best.lines = lines;
+                best.rect = rect;
+            }
+        }
+        return best;
+    }
+
+    bool isTaken(const QRectF& rect) const {
+        return std::ranges::any_of(
+            m_taken, [&](const QRectF& each) { return each.intersects(rect); });
+    }
+
+    /// Whether a wall lies on the way; for a name any line, as it must not go out by a door.
+    bool isBehind(const PaperFloor::Label& label, QPointF from, QPointF to) const {
+        const QLineF way(from, to);
+        return std::ranges::any_of(m_lines, [&](const Placed& each) {
+            return (label.bold || each.weight >= wallWeight) && crosses(way, each.line);
+        });
+    }
+
+    static bool crosses(const QLineF& a, const QLineF& b) {
+        return a.intersects(b, nullptr) == QLineF::BoundedIntersection;
+    }
+
+    static bool liesOver(const QRectF& rect, const QLineF& line) {
+        return rect.contains(line.p1()) || rect.contains(line.p2())
+            || crosses(line, {rect.topLeft(), rect.bottomRight()})
+            || crosses(line, {rect.topRight(), rect.bottomLeft()});
+    }
+
+    void put(TextRole role, const Spot& spot) {
+        m_taken.push_back(spot.rect);
+        double top = spot.rect.top();
+        for (const QString& word : spot.words) {
+            const double left = spot.rect.center().x() - m_fonts.width(role, word) / 2;
+            m_block.marks.emplace_back(TextMark{role, {left, top + m_fonts.ascent(role)}, word});
+            top += m_fonts.lineHeight(role);
+        }
+    }
+
+    struct Placed {
+        QLineF line;
+        double weight = 0;
+    };
 
     const PaperFloor& m_floor;
     const PaperFonts& m_fonts;
@@ -116,6 +191,9 @@ private:
     double m_scale = 1; ///< dots for one inch of the house
     QString m_words;
     std::vector<QRectF> m_taken;
+    std::vector<Placed> m_lines;
+    const std::vector<QPointF> m_steps = labelSteps(8);
+    const std::vector<QPointF> m_nearSteps = labelSteps(3); ///< a name stays in its room
     SetBlock m_block;
 };
 

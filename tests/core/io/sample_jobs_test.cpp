@@ -97,6 +97,14 @@ std::map<std::string, const Opening*> byMark(const PlanRows& rows) {
     return found;
 }
 
+/// Wall without base, whether its place is said or not: a schedule tells how much, a drawing where.
+Length withoutBase(const Room& room) {
+    Length sum = room.baseBreak;
+    for (const BaseBreak& each : room.breaks)
+        sum += each.length;
+    return sum;
+}
+
 TEST_P(SampleJob, SchedulesSayTheSameAsThePlan) {
     const Id<Plan> whole = bring();
     const auto begun = newPlan(m_book, m_ids, {"Someone", "", "Again", 0});
@@ -140,7 +148,7 @@ TEST_P(SampleJob, SchedulesSayTheSameAsThePlan) {
     for (const auto& [id, room] : m_book.sheet(plan).of<Room>()) {
         EXPECT_EQ(room.name, roomOf.at(room.mark)->name);
         EXPECT_EQ(room.walls, roomOf.at(room.mark)->walls) << room.name;
-        EXPECT_EQ(room.baseBreak, roomOf.at(room.mark)->baseBreak) << room.name;
+        EXPECT_EQ(withoutBase(room), withoutBase(*roomOf.at(room.mark))) << room.name;
         EXPECT_EQ(room.shoeChoice, roomOf.at(room.mark)->shoeChoice) << room.name;
         EXPECT_EQ(room.use, roomOf.at(room.mark)->use) << room.name;
     }

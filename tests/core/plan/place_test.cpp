@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "plan/leaves.h"
 #include "plan/marks.h"
 #include "plan/place.h"
 #include "plan/plan_checks.h"
@@ -14,6 +15,20 @@ PlanPoint in(double x, double y) {
 
 Outline box(double x, double y, double w, double h) {
     return {in(x, y), in(x + w, y), in(x + w, y + h), in(x, y + h)};
+}
+
+TEST(Leaves, OfAWideOutsideDoorSlideWhereItIsHungOnNoSide) {
+    Opening door;
+    door.kind = OpeningKind::exteriorDoor;
+    door.width = Length::inches(72);
+    EXPECT_EQ(leavesOf(door), Leaves::sliding);
+    door.hand = Hand::left;
+    EXPECT_EQ(leavesOf(door), Leaves::swing);
+    door.hand = Hand::none;
+    door.width = Length::inches(36);
+    EXPECT_EQ(leavesOf(door), Leaves::swing);
+    door.kind = OpeningKind::casedOpening;
+    EXPECT_EQ(leavesOf(door), Leaves::none);
 }
 
 TEST(WallPlace, IsTheNearestWall) {

@@ -40,10 +40,11 @@ void LabelPlaces::keepFree(const QRectF& rect) {
     forEachCell(rect, [&](long long cell) { m_cells[cell].push_back(at); });
 }
 
-std::optional<QRectF> LabelPlaces::place(QSizeF size, std::initializer_list<QPointF> centres) {
+std::optional<QRectF> LabelPlaces::place(
+    QSizeF size, const std::vector<QPointF>& centres, const QRectF& within) {
     for (const QPointF& centre : centres) {
         const QRectF rect(centre - QPointF(size.width() / 2, size.height() / 2), size);
-        if (isFree(rect)) {
+        if ((within.isNull() || within.contains(rect)) && isFree(rect)) {
             keepFree(rect);
             return rect;
         }

@@ -4,7 +4,6 @@
 #include <QRectF>
 #include <QSizeF>
 
-#include <initializer_list>
 #include <optional>
 #include <unordered_map>
 #include <vector>
@@ -14,8 +13,10 @@ namespace miterbook {
 /// Keeps labels of a drawing from lying over each other. What was placed first stays.
 class LabelPlaces {
 public:
-    /// The first of the centres at which a label of that size lies over no other; it is then taken.
-    std::optional<QRectF> place(QSizeF size, std::initializer_list<QPointF> centres);
+    /// The first of the centres at which a label of that size lies over no other, and where
+    /// `within` is said, in there; it is then taken.
+    std::optional<QRectF> place(
+        QSizeF size, const std::vector<QPointF>& centres, const QRectF& within = {});
     /// Keeps a rectangle free of labels.
     void keepFree(const QRectF& rect);
 

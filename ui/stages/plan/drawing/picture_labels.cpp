@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "stages/plan/drawing/picture_painter.h"
+#include "stages/plan/drawing/room_name.h"
 
 #include "widgets/cell_look.h"
 
 #include <QFontMetricsF>
+
+#include <algorithm>
 
 namespace miterbook {
 
@@ -34,17 +37,28 @@ bool isRectangle(const PictureRoom& room) {
 
 } // namespace
 
-bool PicturePainter::write(const QString& text, std::initializer_list<QPointF> centres,
-    const QFont& font, const QColor& ink) {
+std::optional<QRectF> PicturePainter::write(const QString& text,
+    const std::vector<QPointF>& centres, const QFont& font, const QColor& ink,
+    const QRectF& within) {
     const QFontMetricsF metrics(font, m_painter.device());
-    const QSizeF size(metrics.horizontalAdvance(text) + 4, metrics.height());
-    const auto rect = m_places.place(size, centres);
+    QSizeF size;
+    for (const QString& line : text.split(QChar(u'\n'))) {
+        size.setWidth(std::max(size.width(), metrics.horizontalAdvance(line) + 4));
+        size.setHeight(size.height() + metrics.height());
+    }
+    const auto rect = m_places.place(size, centres, within);
     if (!rect)
-        return false;
+        return rect;
     m_painter.setFont(font);
+    // A rim of paper, for words that lie over lines.
+    m_painter.setPen(m_paper);
+    constexpr double rim = 1.2;
+    for (const QPointF& off :
+        {QPointF(-rim, -rim), QPointF(rim, -rim), QPointF(-rim, rim), QPointF(rim, rim)})
+        m_painter.drawText(rect->translated(off), Qt::AlignCenter | Qt::TextDontClip, text);
     m_painter.setPen(ink);
-    m_painter.drawText(*rect, Qt::AlignCenter | Qt::TextSingleLine, text);
-    return true;
+    m_painter.drawText(*rect, Qt::AlignCenter | Qt::TextDontClip, text);
+    return rect;
 }
 
 /// As in the tables: what differs is set slanted, what is taken away is struck out.
@@ -61,7 +75,7 @@ void PicturePainter::label(const PictureRows& rows) {
     for (const PictureRoom& room : rows.rooms)
         labelRoom(room);
     for (const PictureWork& work : rows.works)
-        labelWork(work);
+        labelWork(work, rows.rooms);
 }
 
 void PicturePainter::labelOpening(const PictureOpening& opening) {
@@ -90,25 +104,43 @@ void PicturePainter::labelRoom(const PictureRoom& room) {
     if (!box.intersects(m_view) || m_frame.scale() < leastTextScale)
         return;
     const QFontMetricsF bold(m_bold, m_painter.device());
-    const double line = bold.height();
-    const double wide = box.width() - 6;
-    // A room half out of sight still says its name where it is seen.
-    QPointF at = m_frame.toScreen(room.middle);
+    const QFontMetricsF small(m_small, m_painter.device());
+    const QRectF inside = box.adjusted(1, 1, -1, -1);
     QString name = room.name;
-    if (bold.horizontalAdvance(name) > wide)
-        name = bold.elidedText(name, Qt::ElideRight, wide);
-    if (name.size() < 3 && name != room.name)
-        return;
     if (room.mark != RowMark::plain)
         name += QStringLiteral(" (%1)").arg(differenceWord(room.mark, room.before));
-    const bool both = box.height() > 2.4 * line && bold.horizontalAdvance(room.size) < wide;
-    const QPointF up(0, both ? -line / 2 : 0);
-    const QPointF down(0, line);
-    const bool written = write(name,
-        {at + up, at + up + down * 1.2, at + up - down * 1.2, at + up + down * 2.4},
-        marked(m_bold, room.mark), room.mark == RowMark::removed ? m_quiet : m_ink);
-    if (written && both)
-        write(room.size, {at + up + down, at + up + down * 2, at + up - down}, m_small, m_quiet);
+    const QSizeF space(inside.width() - 4, inside.height());
+    for (const FittedName& fitted : fittedNames(name, room.number, space, bold, small)) {
+        if (writeName(room, fitted, inside))
+            return;
+    }
+}
+
+/// The name and, where there is space for it, the size below.
+bool PicturePainter::writeName(
+    const PictureRoom& room, const FittedName& fitted, const QRectF& inside) {
+    const QFont font = marked(fitted.small ? m_small : m_bold, room.mark);
+    const double line = QFontMetricsF(font, m_painter.device()).height();
+    const QFontMetricsF small(m_small, m_painter.device());
+    const double high = line * fitted.lines();
+    const bool both = !fitted.small && small.horizontalAdvance(room.size) + 4 < inside.width()
+        && high + small.height() * 1.6 < inside.height();
+    const QPointF at = m_frame.toScreen(room.middle) - QPointF(0, both ? small.height() / 2 : 0);
+    std::vector<QPointF> places{at};
+    for (const double step : {0.3, 0.6, 0.9, 1.2, 1.8, 2.4}) { // round about marks of openings
+        for (const QPointF& way : {QPointF(0, line), QPointF(line, 0)}) {
+            places.push_back(at + way * step);
+            places.push_back(at - way * step);
+        }
+    }
+    const auto written = write(
+        fitted.text, places, font, room.mark == RowMark::removed ? m_quiet : m_ink, inside);
+    if (written && both) {
+        const QPointF below(0, (high + small.height()) / 2);
+        const QPointF name = written->center();
+        write(room.size, {name + below, name - below}, m_small, m_quiet, inside);
+    }
+    return written.has_value();
 }
 
 void PicturePainter::labelWalls(const PictureRoom& room) {
@@ -139,7 +171,7 @@ void PicturePainter::labelWalls(const PictureRoom& room) {
     }
 }
 
-void PicturePainter::labelWork(const PictureWork& work) {
+void PicturePainter::labelWork(const PictureWork& work, const std::vector<PictureRoom>& rooms) {
     const QPointF at = m_frame.toScreen(
         work.kind == MarkKind::area ? work.marks.boundingRect().center() : work.marks.front());
     if (!m_view.contains(at) || m_frame.scale() < leastTextScale)
@@ -149,10 +181,20 @@ void PicturePainter::labelWork(const PictureWork& work) {
         name += QChar(u' ') + differenceWord(work.mark, work.before);
     const QFont font = marked(m_small, work.mark);
     const QFontMetricsF metrics(font, m_painter.device());
-    const QPointF aside(metrics.horizontalAdvance(name) / 2 + 9, 0);
-    const QPointF below(0, metrics.height());
+    const QSizeF size(metrics.horizontalAdvance(name), metrics.height());
+    const QPointF aside(size.width() / 2 + 9, 0);
+    const QPointF below(0, size.height());
     const QPointF first = work.kind == MarkKind::area ? at : at + aside;
-    write(name, {first, at - aside, at + below, at - below}, font, m_accent);
+    std::vector<QPointF> places{first, at - aside, at + below, at - below};
+    // Over as few walls as can be.
+    std::ranges::stable_sort(places, {}, [&](const QPointF& centre) {
+        const QRectF rect(centre - QPointF(size.width() / 2, size.height() / 2), size);
+        return std::ranges::count_if(rooms, [&](const PictureRoom& room) {
+            const QRectF box = onScreen(room.outline).boundingRect();
+            return box.intersects(rect) && !box.contains(rect);
+        });
+    });
+    write(name, places, font, m_accent);
 }
 
 } // namespace miterbook

@@ -178,10 +178,10 @@ void PicturePainter::drawOpening(const PictureOpening& opening) {
     m_painter.setBrush(Qt::NoBrush);
     m_painter.drawLine(at - half, at - half + out);
     m_painter.drawLine(at + half, at + half + out);
-    if (opening.kind == OpeningKind::window)
+    if (opening.window)
         drawWindow(opening, half, out);
-    else if (opening.kind != OpeningKind::casedOpening)
-        drawLeaf(opening, half, out);
+    else
+        drawLeaves(opening, half, out);
     drawState(opening, at + out / 2);
 }
 
@@ -203,7 +203,7 @@ void PicturePainter::drawWindow(const PictureOpening& opening, QPointF half, QPo
 
 /// The leaf open at a right angle into the room, and the way it swings; other doors by their leaves
 /// in the opening.
-void PicturePainter::drawLeaf(const PictureOpening& opening, QPointF half, QPointF out) {
+void PicturePainter::drawLeaves(const PictureOpening& opening, QPointF half, QPointF out) {
     const QPointF at = m_frame.toScreen(opening.at);
     const double length = 2 * std::hypot(half.x(), half.y());
     const QPointF in = -opening.out * length;
@@ -217,30 +217,29 @@ void PicturePainter::drawLeaf(const PictureOpening& opening, QPointF half, QPoin
         path.cubicTo(from + latch * k, to + leaf * k, to);
         m_painter.drawPath(path);
     };
-    switch (opening.kind) {
-    case OpeningKind::prehungDoor:
-    case OpeningKind::exteriorDoor: {
+    switch (opening.leaves) {
+    case Leaves::swing: {
         const bool left = opening.hand != Hand::right;
         const QPointF hinge = left ? at - half : at + half;
         swing(hinge, left ? half * 2 : -half * 2, in);
         break;
     }
-    case OpeningKind::doubleDoor:
+    case Leaves::pair:
         swing(at - half, half, in / 2);
         swing(at + half, -half, in / 2);
         break;
-    case OpeningKind::bifoldDoor:
+    case Leaves::folding:
         m_painter.drawPolyline(QPolygonF({at - half, at - half / 2 + in / 4, at}));
         m_painter.drawPolyline(QPolygonF({at, at + half / 2 + in / 4, at + half}));
         break;
-    case OpeningKind::bypassDoor:
+    case Leaves::sliding:
         m_painter.drawLine(at - half + out * 0.35, at + half * 0.1 + out * 0.35);
         m_painter.drawLine(at - half * 0.1 + out * 0.65, at + half + out * 0.65);
         break;
-    case OpeningKind::pocketDoor:
+    case Leaves::pocket:
         m_painter.drawLine(at - half * 2 + out * 0.5, at + out * 0.5);
         break;
-    default:
+    case Leaves::none:
         break;
     }
 }

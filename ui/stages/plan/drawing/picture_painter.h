@@ -3,6 +3,7 @@
 
 #include "stages/plan/drawing/label_places.h"
 #include "stages/plan/drawing/plan_picture.h"
+#include "stages/plan/drawing/room_name.h"
 #include "stages/plan/drawing/view_frame.h"
 
 #include <QFont>
@@ -38,7 +39,7 @@ private:
     void drawHandles(const PictureRoom& room);
     void drawOpening(const PictureOpening& opening);
     void drawWindow(const PictureOpening& opening, QPointF half, QPointF out);
-    void drawLeaf(const PictureOpening& opening, QPointF half, QPointF out);
+    void drawLeaves(const PictureOpening& opening, QPointF half, QPointF out);
     void drawState(const PictureOpening& opening, QPointF at);
     void drawWork(const PictureWork& work);
     void drawApart(const PictureRows& rows);
@@ -48,9 +49,11 @@ private:
     void labelOpening(const PictureOpening& opening);
     void labelRoom(const PictureRoom& room);
     void labelWalls(const PictureRoom& room);
-    void labelWork(const PictureWork& work);
-    bool write(const QString& text, std::initializer_list<QPointF> centres, const QFont& font,
-        const QColor& ink);
+    bool writeName(const PictureRoom& room, const FittedName& fitted, const QRectF& inside);
+    void labelWork(const PictureWork& work, const std::vector<PictureRoom>& rooms);
+    /// At the first of the centres where it lies over no other label and inside of `within`.
+    std::optional<QRectF> write(const QString& text, const std::vector<QPointF>& centres,
+        const QFont& font, const QColor& ink, const QRectF& within = {});
     void label(const PictureRows& rows);
     static QFont marked(QFont font, RowMark mark);
 

@@ -93,6 +93,7 @@ PictureRoom pictureOfRoom(const Room& room, const Book& book) {
     drawn.outline = polygonOf(room.outline);
     drawn.middle = middleOf(room, drawn.outline);
     drawn.name = text(room.name.empty() ? room.mark : room.name);
+    drawn.number = room.name.empty() ? QString() : text(room.mark);
     drawn.size = sizeOf(room, book);
     for (const Wall& wall : room.walls) {
         drawn.lengths.push_back(wallText(wall.length, book));
@@ -107,7 +108,8 @@ PictureOpening pictureOfOpening(const Opening& opening, const Room& room, const 
     PictureOpening drawn;
     drawn.key = rowKey(opening);
     drawn.mark = markOfRow(opening);
-    drawn.kind = opening.kind;
+    drawn.window = opening.isWindow();
+    drawn.leaves = leavesOf(opening);
     drawn.hand = opening.hand;
     const QPolygonF outline = polygonOf(room.outline);
     drawn.along = alongWall(outline, static_cast<qsizetype>(place.wall));

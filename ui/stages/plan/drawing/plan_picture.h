@@ -2,6 +2,7 @@
 #pragma once
 
 #include "cut/opening_states.h"
+#include "plan/leaves.h"
 #include "stages/plan/drawing/drawn_level.h"
 
 #include <QPointF>
@@ -20,6 +21,7 @@ struct PictureRoom {
     QPolygonF outline;
     QPointF middle; ///< inside it, for its name
     QString name;
+    QString number;               ///< on the plan, where it has a name too
     bool before = false;          ///< where the base plan has it; the target has it elsewhere
     QString size;                 ///< width by depth of a rectangle, else its area
     std::vector<QString> lengths; ///< of its walls
@@ -35,7 +37,8 @@ struct PictureRoom {
 struct PictureOpening {
     std::int64_t key = 0;
     RowMark mark = RowMark::plain;
-    OpeningKind kind = OpeningKind::window;
+    bool window = true;
+    Leaves leaves = Leaves::none;
     Hand hand = Hand::none;
     QPointF at;    ///< the middle, on the wall's face
     QPointF along; ///< one inch along the wall
