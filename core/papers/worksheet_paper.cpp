@@ -97,8 +97,8 @@ Cell factorCell(double factor) {
 PaperTable hoursTable(const Estimate& estimate, const std::string& symbol) {
     PaperTable table;
     table.title = "Where the hours come from";
-    table.columns = {{"Piece of work", Align::left, 16, true}, {"Task", Align::left, 30},
-        {"Conditions", Align::left, 22}, {"Quantity", Align::right, 10}, {"Unit", Align::left, 7},
+    table.columns = {{"Piece of work", Align::left, 19, true}, {"Task", Align::left, 32},
+        {"Conditions", Align::left, 30}, {"Quantity", Align::right, 10}, {"Unit", Align::left, 7},
         {"Min. a unit", Align::right, 9}, {"Factor", Align::right, 8}, {"Hours", Align::right, 8},
         {"Labour", Align::right, 13}};
     for (const EstimateLine& line : estimate.lines) {
