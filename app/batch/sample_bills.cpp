@@ -168,11 +168,19 @@ private:
             if (all && charge.house == house.id && charge.state == BackchargeState::accepted)
                 ask.backcharges.push_back(charge);
         }
-        ask.deposit = depositOf(billing->bills);
+        if (!makeDraw(*billing, ask)) // more would come off than it brings
+            ask.backcharges.clear();
+        ask.deposit = usedUp(*billing, ask);
         const bool isWrong = house.number == 4 && all && m_wrong == Id<Invoice>();
         if (auto issued = issue(house, makeDraw(*billing, ask), !isWrong); !issued)
             return issued;
         return isWrong ? voidLater(house, day) : Result<void>();
+    }
+
+    /// As much of the deposit as the draw can bear: a small house's first draw is less than it.
+    static Money usedUp(const Billing& billing, const DrawAsk& ask) {
+        const auto whole = makeDraw(billing, ask);
+        return whole ? std::clamp(whole->total(), Money(), depositOf(billing.bills)) : Money();
     }
 
     /// The paper went out with a wrong purchase order: it is voided and the work billed again.

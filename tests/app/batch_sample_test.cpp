@@ -86,6 +86,14 @@ TEST_F(SampleBills, OfEachHouseAddUpToContractAndExtras) {
     EXPECT_EQ(houses, 16);
 }
 
+TEST_F(SampleBills, GoByWhatADrawOfASmallHouseBrings) {
+    const std::string alone = path("alone");
+    ASSERT_EQ(runBatch({"new", alone}).status, 0);
+    ASSERT_EQ(runBatch({"bring", alone, sampleFile("wren/wren.miterplan")}).status, 0);
+    const BatchRun run = runBatch({"sample", alone, "--date", "2026-11-25", "--houses", "3"});
+    EXPECT_EQ(run.status, 0) << run.err;
+}
+
 TEST_F(SampleBills, ContractsAreTheBidsThatWereWon) {
     for (const auto& [id, contract] : book().jobs.of<Contract>()) {
         Money price;

@@ -45,7 +45,13 @@ protected:
         ADD_FAILURE() << name.toStdString();
         return nullptr;
     }
-    QString summary() const { return named<QLabel>(u"What the order costs"_s)->text(); }
+    QString summary() const {
+        for (const QLabel* each : m_page.findChildren<QLabel*>()) {
+            if (each->accessibleDescription() == u"What the order costs"_s)
+                return each->text();
+        }
+        return {};
+    }
     QPushButton* button(const QString& text) const {
         for (auto* each : m_page.findChildren<QPushButton*>()) {
             if (each->text() == text)

@@ -36,7 +36,7 @@ protected:
     RiskPanel& panel() const { return *m_page.findChild<RiskPanel*>(); }
     QString words() const {
         for (const QLabel* label : panel().findChildren<QLabel*>()) {
-            if (label->accessibleName() == u"The chance of making money"_s)
+            if (label->accessibleDescription() == u"The chance of making money"_s)
                 return label->text();
         }
         return {};

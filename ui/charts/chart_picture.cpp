@@ -8,6 +8,7 @@
 #include "printing/preview.h"
 #include "widgets/accent.h"
 #include "widgets/plain_text.h"
+#include "widgets/spoken_role.h"
 
 #include <QAbstractAxis>
 #include <QAction>
@@ -33,6 +34,7 @@ QString plainTitle(const QString& title) {
 ChartPicture::ChartPicture(const QString& name, QWidget* parent)
     : QChartView(new QChart, parent)
     , m_print(new QToolButton(this)) {
+    speakAs(*this, QAccessible::Chart);
     setAccessibleName(name);
     setRenderHint(QPainter::Antialiasing);
     setFocusPolicy(Qt::StrongFocus);

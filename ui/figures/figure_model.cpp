@@ -82,6 +82,8 @@ QVariant FigureModel::data(const QModelIndex& index, int role) const {
 }
 
 QVariant FigureModel::headerData(int section, Qt::Orientation orientation, int role) const {
+    if (orientation == Qt::Vertical && role == Qt::AccessibleTextRole)
+        return QString::number(section + 1); // the eye sees no numbers of rows
     if (orientation != Qt::Horizontal || section < 0 || section >= m_titles.size())
         return {};
     if (role == Qt::DisplayRole)

@@ -44,7 +44,7 @@ FigureView::FigureView(const QString& name, const QStringList& titles, QWidget* 
     m_from->setTextFormat(Qt::PlainText);
     m_from->setWordWrap(true);
     m_from->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
-    m_from->setAccessibleName(tr("Where this comes from"));
+    m_from->setAccessibleDescription(tr("Where this comes from"));
     m_from->setMinimumHeight(m_from->fontMetrics().lineSpacing() * 2);
     m_from->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     auto* layout = new QVBoxLayout(this);

@@ -4,9 +4,11 @@
 #include "printing/export_paper.h"
 #include "printing/page_size.h"
 #include "printing/printable_text.h"
+#include "widgets/spoken_role.h"
 
 #include <QAction>
 #include <QComboBox>
+#include <QGraphicsView>
 #include <QLabel>
 #include <QPrintDialog>
 #include <QPrintPreviewWidget>
@@ -28,6 +30,10 @@ PreviewDialog::PreviewDialog(Paper paper, PageSize size, QWidget* parent, PaperB
     m_printer.setDocName(printable(m_paper.footer.empty() ? m_paper.title : m_paper.footer));
     setPage(m_printer, m_size);
     m_preview->setAccessibleName(tr("Pages of the paper"));
+    if (auto* pages = m_preview->findChild<QGraphicsView*>()) { // Qt's own, which has no name
+        speakAs(*pages, QAccessible::Document);
+        pages->setAccessibleName(m_preview->accessibleName());
+    }
     m_number->setTextFormat(Qt::PlainText);
 
     auto* layout = new QVBoxLayout(this);

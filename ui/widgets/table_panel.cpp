@@ -27,7 +27,7 @@ TablePanel::TablePanel(TableModelBase& model, QWidget* parent)
     m_find->setMaximumWidth(fontMetrics().averageCharWidth() * 40);
     m_totals->setWordWrap(false);
     m_totals->setAlignment(Qt::AlignRight);
-    m_totals->setAccessibleName(tr("Totals"));
+    m_totals->setAccessibleDescription(tr("Totals"));
     m_top->addWidget(m_find, 1);
     m_top->addStretch(0);
 

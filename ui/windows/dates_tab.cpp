@@ -113,7 +113,7 @@ DatesTab::DatesTab(Desk& desk, QWidget* parent)
     auto* save = new QPushButton(tr("Save as &calendar\u2026"));
     connect(save, &QPushButton::clicked, this, &DatesTab::saveCalendar);
     panel->addBeside(save);
-    m_clashes->setAccessibleName(tr("Clashes"));
+    m_clashes->setAccessibleDescription(tr("Clashes"));
     QFont bold = m_clashes->font();
     bold.setBold(true);
     m_clashes->setFont(bold);

@@ -30,7 +30,7 @@ JobPage::JobPage(Desk& desk, FigureDesk& figures, QWidget* parent)
     setAccessibleName(tr("Plan or house"));
     setAccentText(*m_next);
     m_next->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
-    m_next->setAccessibleName(tr("Next step"));
+    m_next->setAccessibleDescription(tr("Next step"));
     auto* top = new QHBoxLayout;
     top->addWidget(m_strip);
     top->addWidget(m_next, 1);

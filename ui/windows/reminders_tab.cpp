@@ -77,7 +77,7 @@ RemindersTab::RemindersTab(Desk& desk, QWidget* parent)
     auto* done = new QPushButton(tr("&Done today"));
     connect(done, &QPushButton::clicked, this, &RemindersTab::markDone);
     panel->addBeside(done);
-    m_due->setAccessibleName(tr("Reminders that are due"));
+    m_due->setAccessibleDescription(tr("Reminders that are due"));
     m_caution->setText(text(cautionFor(ReminderKind::lienDate)) + QLatin1Char(' ')
         + text(cautionFor(ReminderKind::waiver))
         + tr(" The program knows no deadline of any law: the days are yours."));

@@ -2,6 +2,7 @@
 #include "windows/section_picture.h"
 
 #include "desk/text.h"
+#include "widgets/spoken_role.h"
 
 #include <QPainter>
 
@@ -38,6 +39,7 @@ void drawMeasure(QPainter& painter, QPointF from, QPointF to) {
 
 SectionPicture::SectionPicture(QWidget* parent)
     : QWidget(parent) {
+    speakAs(*this, QAccessible::Graphic);
     setAccessibleName(tr("Section of the profile"));
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
 }

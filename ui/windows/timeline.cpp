@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "windows/timeline.h"
 
+#include "widgets/spoken_role.h"
+
 #include <QPainter>
 
 #include <algorithm>
@@ -21,6 +23,7 @@ bool isMonday(Date day) {
 
 Timeline::Timeline(QWidget* parent)
     : QWidget(parent) {
+    speakAs(*this, QAccessible::Graphic);
     setAccessibleName(tr("Timeline of the houses"));
     setAccessibleDescription(tr("What it shows stands in the table of dates too."));
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);

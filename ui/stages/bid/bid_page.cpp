@@ -30,7 +30,7 @@ namespace {
 
 QLabel* namedLabel(const QString& name, QWidget* parent) {
     QLabel* label = plainLabel({}, parent);
-    label->setAccessibleName(name);
+    label->setAccessibleDescription(name);
     return label;
 }
 

@@ -46,7 +46,7 @@ BothWaysTab::BothWaysTab(Desk& desk, QWidget* parent)
               tr("Cost"), tr("By cost"), tr("By the piece"), tr("Difference"), tr("Priced by"),
               tr("In words")},
           this)) {
-    m_words->setAccessibleName(tr("Which lines lose money"));
+    m_words->setAccessibleDescription(tr("Which lines lose money"));
     auto* other = new QPushButton(tr("Price this line the other wa&y"));
     other->setAutoDefault(false);
     connect(other, &QPushButton::clicked, this, &BothWaysTab::switchLine);

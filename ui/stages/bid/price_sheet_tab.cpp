@@ -61,7 +61,7 @@ PriceSheetTab::PriceSheetTab(Desk& desk, QWidget* parent)
           {tr("Plan"), tr("Line"), tr("Elevation"), tr("Price"), tr("Before"), tr("Moved")}, this))
     , m_order(new QLineEdit(this))
     , m_orderWords(plainLabel({}, this)) {
-    m_words->setAccessibleName(tr("What moved and why"));
+    m_words->setAccessibleDescription(tr("What moved and why"));
     auto* again = new QPushButton(tr("&Reckon the whole set"));
     again->setAutoDefault(false);
     connect(again, &QPushButton::clicked, this, &PriceSheetTab::reckon);

@@ -21,7 +21,7 @@ RiskPanel::RiskPanel(Desk& desk, QWidget* parent)
     , m_curve(new RiskCurve(this))
     , m_certainties(new FigureView(tr("Price by certainty"), certaintyTitles(), this))
     , m_works(new FigureView(tr("Risk by piece of work"), workRiskTitles(), this)) {
-    m_words->setAccessibleName(tr("The chance of making money"));
+    m_words->setAccessibleDescription(tr("The chance of making money"));
     m_words->setWordWrap(true);
     auto* tables = new QSplitter(this);
     tables->addWidget(m_certainties);

@@ -31,8 +31,8 @@ BillPage::BillPage(Desk& desk, FigureDesk& figures, QWidget* parent)
     , m_extras(new ExtrasTab(*m_bill))
     , m_draw(new DrawTab(*m_bill))
     , m_invoices(new InvoicesTab(*m_bill)) {
-    m_account->setAccessibleName(tr("Account of the house"));
-    m_open->setAccessibleName(tr("What is open"));
+    m_account->setAccessibleDescription(tr("Account of the house"));
+    m_open->setAccessibleDescription(tr("What is open"));
     QFont bold = m_open->font();
     bold.setBold(true);
     m_open->setFont(bold);

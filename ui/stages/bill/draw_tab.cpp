@@ -192,7 +192,7 @@ QWidget* DrawTab::work() {
     m_table = &panel->table();
     layout->addWidget(panel, 1);
     layout->addWidget(m_lines);
-    m_lines->setAccessibleName(tr("What the draw comes to"));
+    m_lines->setAccessibleDescription(tr("What the draw comes to"));
     auto* row = new QHBoxLayout;
     row->addWidget(pushButton(tr("&Issue the draw\u2026"), this, &DrawTab::issueDraw));
     row->addWidget(pushButton(tr("Ask for a &deposit\u2026"), this, &DrawTab::askDeposit));

@@ -92,7 +92,7 @@ ExtrasTab::ExtrasTab(BillDesk& bill, QWidget* parent)
     layout->addWidget(panel, 1);
     layout->addWidget(m_standing);
     layout->addWidget(buttons());
-    m_standing->setAccessibleName(tr("How the extra stands"));
+    m_standing->setAccessibleDescription(tr("How the extra stands"));
     connect(m_table, &DataTable::currentRowChanged, this, &ExtrasTab::sayCurrent);
     connect(&bill, &BillDesk::reckoned, this, &ExtrasTab::sayCurrent);
     sayPrice();

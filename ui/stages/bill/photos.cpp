@@ -6,6 +6,7 @@
 #include "desk/text.h"
 #include "stages/bill/bill_desk.h"
 #include "widgets/plain_text.h"
+#include "widgets/spoken_role.h"
 
 #include <QBuffer>
 #include <QDialog>
@@ -123,6 +124,8 @@ void showPhotosOf(BillDesk& bill, const Extra& extra, QWidget* parent) {
     auto* area = new QScrollArea;
     area->setWidgetResizable(true);
     area->setWidget(pictures);
+    area->setAccessibleName(QObject::tr("Photos of the extra"));
+    speakAs(*area, QAccessible::Document);
     auto* layout = new QVBoxLayout(&dialog);
     layout->addWidget(area);
     dialog.resize(shownWidth + 80, shownWidth);

@@ -48,7 +48,7 @@ AssemblyTab::AssemblyTab(CutDesk& cut, QWidget* parent)
     add(tr("Assembled"), PieceState::assembled);
     add(tr("Hung"), PieceState::hung);
     add(tr("Only cut"), PieceState::cut);
-    m_pace->setAccessibleName(tr("Pace of the bench"));
+    m_pace->setAccessibleDescription(tr("Pace of the bench"));
     auto* layout = new QVBoxLayout(this);
     layout->addLayout(top);
     layout->addWidget(m_sets, 1);

@@ -126,10 +126,10 @@ BenchTab::BenchTab(CutDesk& cut, QWidget* parent)
     right->addWidget(headLabel(tr("Two ways of joining")));
     right->addWidget(m_joining, 1);
     right->addWidget(headLabel(tr("Moisture")));
-    m_moisture->setAccessibleName(tr("What moisture does"));
+    m_moisture->setAccessibleDescription(tr("What moisture does"));
     right->addWidget(m_moisture);
     right->addWidget(headLabel(tr("Walking")));
-    m_walking->setAccessibleName(tr("How far sets are carried"));
+    m_walking->setAccessibleDescription(tr("How far sets are carried"));
     m_walking->setWordWrap(true);
     right->addWidget(m_walking);
     auto* split = new QSplitter;

@@ -91,7 +91,7 @@ MeasuresTab::MeasuresTab(CutDesk& cut, QWidget* parent)
     connect(m_table, &DataTable::currentRowChanged, this, &MeasuresTab::sayRemarks);
     auto* seen = new SeenRefresh(this, [this] { refresh(); });
     connect(&cut, &CutDesk::reckoned, seen, &SeenRefresh::want);
-    m_remarks->setAccessibleName(tr("What the readings tell"));
+    m_remarks->setAccessibleDescription(tr("What the readings tell"));
     m_remarks->setMinimumHeight(fontMetrics().lineSpacing() * 3);
     m_remarks->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     m_brought->hide();

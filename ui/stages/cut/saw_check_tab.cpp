@@ -79,8 +79,8 @@ SawCheckTab::SawCheckTab(CutDesk& cut, QWidget* parent)
     auto* reset = new QPushButton(tr("Tape or fence was reset"));
     connect(reset, &QPushButton::clicked, this, &SawCheckTab::forget);
     panel->addBeside(reset);
-    m_result->setAccessibleName(tr("What the test cuts tell"));
-    m_bowResult->setAccessibleName(tr("What the bow does"));
+    m_result->setAccessibleDescription(tr("What the test cuts tell"));
+    m_bowResult->setAccessibleDescription(tr("What the bow does"));
     auto* form = new QFormLayout;
     form->addRow(tr("&Bow of the stick"), m_bow);
     form->addRow(tr("&Over a length of"), m_stick);

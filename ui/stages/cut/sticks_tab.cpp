@@ -38,7 +38,7 @@ SticksTab::SticksTab(CutDesk& cut, QWidget* parent)
     addAction(m_putAway);
     connect(m_cutNow, &QAction::triggered, this, &SticksTab::tick);
     connect(m_putAway, &QAction::triggered, this, &SticksTab::putAway);
-    m_told->setAccessibleName(tr("Remainders"));
+    m_told->setAccessibleDescription(tr("Remainders"));
     auto* top = new QHBoxLayout;
     top->addWidget(m_told, 1);
     for (QAction* action : {m_cutNow, m_putAway}) {

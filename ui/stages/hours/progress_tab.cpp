@@ -40,7 +40,7 @@ ProgressTab::ProgressTab(WeekDesk& week, FigureDesk& figures, QWidget* parent)
     , m_figures(figures)
     , m_summary(plainLabel({}))
     , m_picture(new LinePicture(tr("Picture of the hours used"))) {
-    m_summary->setAccessibleName(tr("How the house stands"));
+    m_summary->setAccessibleDescription(tr("How the house stands"));
     auto* panel = new TablePanel(*makeModel());
     m_table = &panel->table();
     auto* layout = new QVBoxLayout(this);

@@ -46,7 +46,7 @@ TimerBar::TimerBar(WeekDesk& week, QWidget* parent)
     m_hours->setAccessibleName(tr("Hours to write down in place of what the timer ran"));
     m_hours->setPlaceholderText(tr("or hours"));
     m_hours->setMaximumWidth(fontMetrics().averageCharWidth() * 12);
-    m_state->setAccessibleName(tr("Timer"));
+    m_state->setAccessibleDescription(tr("Timer"));
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(new QLabel(tr("Timer")));

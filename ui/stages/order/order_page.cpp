@@ -42,7 +42,7 @@ void OrderPage::buildLabels() {
         label->setTextFormat(Qt::PlainText);
         label->setWordWrap(true);
     }
-    m_summary->setAccessibleName(tr("What the order costs"));
+    m_summary->setAccessibleDescription(tr("What the order costs"));
     m_problems->setAccessibleName(tr("What cannot be bought"));
     QFont bold = m_problems->font();
     bold.setBold(true);

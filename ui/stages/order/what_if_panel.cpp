@@ -28,7 +28,7 @@ WhatIfPanel::WhatIfPanel(Desk& desk, FigureDesk& figures, QWidget* parent)
     , m_search(new WhatIfSearch(this)) {
     m_sentence->setTextFormat(Qt::PlainText);
     m_sentence->setWordWrap(true);
-    m_sentence->setAccessibleName(tr("What it would change"));
+    m_sentence->setAccessibleDescription(tr("What it would change"));
     m_clear->setAutoDefault(false);
     auto* line = new QHBoxLayout;
     line->addWidget(m_sentence, 1);

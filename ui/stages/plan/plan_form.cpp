@@ -48,6 +48,7 @@ PlanForm::PlanForm(Desk& desk, QWidget* parent)
     m_model = new TableModel<Plan>(desk, std::move(spec), this);
     setFrameShape(QFrame::NoFrame);
     setWidgetResizable(true);
+    setFocusPolicy(Qt::NoFocus); // it goes to the fields
     setWidget(new RecordForm(*m_model));
 }
 

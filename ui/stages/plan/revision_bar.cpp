@@ -34,7 +34,7 @@ RevisionBar::RevisionBar(Desk& desk, FigureDesk& figures, QWidget* parent)
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(m_words, 1);
     layout->addWidget(look);
-    m_words->setAccessibleName(tr("What the builder's plan has changed"));
+    m_words->setAccessibleDescription(tr("What the builder's plan has changed"));
     connect(look, &QPushButton::clicked, this, &RevisionBar::ask);
     connect(&desk, &Desk::changed, this, &RevisionBar::follow);
     hide();

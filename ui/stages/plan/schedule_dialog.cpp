@@ -36,6 +36,7 @@ ScheduleDialog::ScheduleDialog(Desk& desk, ScheduleKind kind, Id<Plan> plan, QWi
     connect(choose, &QPushButton::clicked, this, &ScheduleDialog::chooseFile);
     auto* area = new QScrollArea;
     area->setWidgetResizable(true);
+    area->setFocusPolicy(Qt::NoFocus);
     m_columns = new QWidget;
     m_mapping = new QFormLayout(m_columns);
     area->setWidget(m_columns);

@@ -59,7 +59,7 @@ VariantPrices::VariantPrices(Desk& desk, QWidget* parent)
     , m_desk(desk)
     , m_said(plainLabel({})) {
     m_said->setWordWrap(true);
-    m_said->setAccessibleName(tr("What elevations and options add to the price"));
+    m_said->setAccessibleDescription(tr("What elevations and options add to the price"));
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(m_said);

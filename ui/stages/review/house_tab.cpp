@@ -47,7 +47,7 @@ HouseTab::HouseTab(ReviewDesk& review, QWidget* parent)
     , m_view(new FigureView(tr("Result of the house"),
           {tr("Piece of work"), tr("Hours bid"), tr("Used"), tr("Over"), tr("Price"),
               tr("Cost bid"), tr("Cost"), tr("Profit bid"), tr("Profit")})) {
-    m_summary->setAccessibleName(tr("What the house came to"));
+    m_summary->setAccessibleDescription(tr("What the house came to"));
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(m_summary);
     layout->addWidget(m_view, 1);

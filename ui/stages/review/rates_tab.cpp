@@ -73,7 +73,7 @@ RatesTab::RatesTab(ReviewDesk& review, QWidget* parent)
     , m_said(plainLabel({}))
     , m_accept(new QPushButton)
     , m_picture(new LinePicture(tr("Picture of the rate over time"))) {
-    m_said->setAccessibleName(tr("What the houses say of the rate"));
+    m_said->setAccessibleDescription(tr("What the houses say of the rate"));
     auto* choice = new QHBoxLayout;
     choice->addWidget(m_said, 1);
     choice->addWidget(m_accept);

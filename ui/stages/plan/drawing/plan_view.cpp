@@ -4,6 +4,7 @@
 #include "desk/desk.h"
 #include "desk/text.h"
 #include "plan/redraw.h"
+#include "widgets/spoken_role.h"
 
 #include <QPainter>
 #include <QResizeEvent>
@@ -14,6 +15,7 @@ PlanView::PlanView(Desk& desk, QWidget* parent)
     : QWidget(parent)
     , m_desk(desk)
     , m_level(std::make_unique<DrawnLevel>(desk.book(), EditTarget(), Id<Level>())) {
+    speakAs(*this, QAccessible::Canvas);
     setFocusPolicy(Qt::StrongFocus);
     setMouseTracking(true);
     setMinimumSize(240, 200);
