@@ -66,7 +66,7 @@ public:
 /// Services that only remember what was asked of them.
 class NoServices final : public AppServices {
 public:
-    QString bookPath() const override { return QStringLiteral("/books/Ridge Trim.miterbook"); }
+    QString bookPath() const override { return path; }
     QStringList recentBooks() const override { return {}; }
     Result<void> newBook(const QString&) override { return {}; }
     Result<void> openBook(const QString&) override { return {}; }
@@ -83,6 +83,7 @@ public:
     Result<void> writePaper(const QString&, const JobRef&, const QString&) override { return {}; }
 
     NoSafety kept;
+    QString path = QStringLiteral("/books/Ridge Trim.miterbook");
     QString previewed;
 };
 

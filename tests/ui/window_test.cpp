@@ -97,6 +97,14 @@ TEST_F(WindowTest, EscapeGoesBackToTheHouses) {
     EXPECT_EQ(m_window.place(), MainWindow::houses);
 }
 
+TEST_F(WindowTest, IsNamedByTheBookThatIsOpenWhenItIsShown) {
+    MainWindow next(m_kit.desk(), m_services, {});
+    m_services.path = u"/books/Second shop.miterbook"_s;
+    next.show();
+    EXPECT_TRUE(next.windowTitle().startsWith(u"Second shop"_s))
+        << next.windowTitle().toStdString();
+}
+
 TEST_F(WindowTest, SaysWhatWasRefusedUntilSomethingSucceeds) {
     auto* strip = m_window.findChild<MessageStrip*>();
     m_kit.desk().refuse(badInput("The width is no length."));

@@ -221,6 +221,12 @@ void MainWindow::fillPapersMenu(QMenu& menu) {
     }
 }
 
+/// Only now is it said which book the window is of: while it is made, the last one is open still.
+void MainWindow::showEvent(QShowEvent* event) {
+    showTitle();
+    QMainWindow::showEvent(event);
+}
+
 void MainWindow::keyPressEvent(QKeyEvent* event) {
     if (event->key() == Qt::Key_Escape && place() != houses)
         showPlace(houses);
