@@ -154,11 +154,13 @@ Error sentenceFor(Flaw flaw, std::string_view text) {
     }
 }
 
-Result<Length> checked(const Reading& reading, std::string_view text) {
+Result<Length> checked(const Reading& reading, std::string_view text, LengthUnit bareUnit) {
     if (reading.flaw != Flaw::none)
         return sentenceFor(reading.flaw, text);
     if (reading.length > longestSensible)
-        return badInput(inQuotes(text) + " is over 300 ft, longer than anything in a house.");
+        return badInput(inQuotes(text) + " is over "
+            + (bareUnit == LengthUnit::millimetres ? "91 m" : "300 ft")
+            + ", longer than anything in a house.");
     return reading.length;
 }
 
@@ -172,7 +174,7 @@ Result<Length> readWhole(std::string_view text, const std::string& plain, Length
     scan.skipSpaces();
     if (reading.flaw == Flaw::none && !scan.atEnd())
         return sentenceFor(Flaw::unreadable, text);
-    return checked(reading, text);
+    return checked(reading, text, bareUnit);
 }
 
 } // namespace
@@ -184,7 +186,7 @@ Result<Length> parseLength(std::string_view text, LengthUnit bareUnit) {
 Result<Length> parseDoorLength(std::string_view text, LengthUnit bareUnit) {
     const std::string plain = plainMeasure(text);
     if (const auto reading = doorNotation(plain))
-        return checked(*reading, text);
+        return checked(*reading, text, bareUnit);
     return readWhole(text, plain, bareUnit);
 }
 

@@ -2,8 +2,8 @@
 #include "book/check_parts.h"
 #include "book/checks.h"
 
+#include "basics/amount_text.h"
 #include "basics/date.h"
-#include "basics/length_text.h"
 
 namespace miterbook {
 
@@ -17,6 +17,13 @@ std::string text(Length length, const PriceBook& book) {
     return formatLengthWithUnit(length, book.shop().lengths());
 }
 
+std::string notBetween(Length most, const PriceBook& book) {
+    const LengthUnit written = book.shop().unit;
+    return " is not between 0 and "
+        + (written == LengthUnit::millimetres ? text(most, book)
+                                              : formatRunWithUnit(most, written, 0)) + ".";
+}
+
 } // namespace
 
 Result<void> check(const Profile& profile, const PriceBook& book) {
@@ -28,10 +35,9 @@ Result<void> check(const Profile& profile, const PriceBook& book) {
             "There is a profile called \"" + profile.name + "\" already.")
         .require(sized(profile.thickness),
             profile.name + ": a thickness of " + text(profile.thickness, book)
-                + " is not between 0 and 4 ft.")
+                + notBetween(widest, book))
         .require(sized(profile.width),
-            profile.name + ": a width of " + text(profile.width, book)
-                + " is not between 0 and 4 ft.")
+            profile.name + ": a width of " + text(profile.width, book) + notBetween(widest, book))
         .require(profile.springAngle >= Angle() && profile.springAngle <= Angle::degrees(89),
             profile.name + ": a spring angle is measured from the wall, 0 to 89 degrees.")
         .result();
@@ -43,7 +49,7 @@ Result<void> check(const Stick& stick, const PriceBook& book) {
         .require(
             book.profile(stick.profile) != nullptr, "A stick needs a profile that is in the book.")
         .require(stick.length > Length() && stick.length <= longestStock,
-            of + ": a stick of " + text(stick.length, book) + " is not between 0 and 40 ft.")
+            of + ": a stick of " + text(stick.length, book) + notBetween(longestStock, book))
         .between(stick.price, dearestStick, of + ": a stick price")
         .require(!anotherIs(book.of<Stick>(), stick,
                      [&](const Stick& other) {
@@ -76,7 +82,7 @@ Result<void> check(const Offcut& offcut, const PriceBook& book) {
         .require(book.profile(offcut.profile) != nullptr,
             "An offcut needs a profile that is in the book.")
         .require(offcut.length > Length() && offcut.length <= longestStock,
-            of + ": an offcut of " + text(offcut.length, book) + " is not between 0 and 40 ft.")
+            of + ": an offcut of " + text(offcut.length, book) + notBetween(longestStock, book))
         .require(offcut.count >= 0 && offcut.count <= 10'000,
             of + ": a number of offcuts is between 0 and 10,000.")
         .result();

@@ -133,12 +133,14 @@ Result<void> check(const Part& part, const PriceBook& book) {
         .result();
 }
 
-Result<void> check(const Consumable& consumable, const PriceBook&) {
+Result<void> check(const Consumable& consumable, const PriceBook& book) {
     return Checks()
         .require(!isBlank(consumable.name), "A consumable needs a name.")
         .between(consumable.price, dearestPart, consumable.name + ": a price")
         .require(consumable.feetEach > 0 && consumable.feetEach <= 1'000'000,
-            consumable.name + ": one serves between 1 and 1,000,000 ft of trim.")
+            consumable.name + ": one serves between 1 and "
+                + (book.shop().unit == LengthUnit::millimetres ? "300,000 m" : "1,000,000 ft")
+                + " of trim.")
         .result();
 }
 

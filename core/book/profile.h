@@ -132,12 +132,12 @@ struct Describe<Stick> {
 };
 
 /// For what a supplier quotes a price.
-enum class PricePer { stick, foot, hundredFeet };
+enum class PricePer { stick, foot, hundredFeet, metre };
 
 template <>
 struct Words<PricePer> {
     static constexpr std::array list{Word{PricePer::stick, "stick"}, Word{PricePer::foot, "foot"},
-        Word{PricePer::hundredFeet, "100 ft"}};
+        Word{PricePer::hundredFeet, "100 ft"}, Word{PricePer::metre, "metre"}};
 };
 
 /// What a stick costs from a day on, as a supplier quoted it.

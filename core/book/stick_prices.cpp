@@ -9,9 +9,13 @@ namespace miterbook {
 Money priceOfStick(Length length, UnitPrice quoted, PricePer per) {
     if (per == PricePer::stick)
         return Money::cents(roundedQuotient(quoted.tenThousandths(), 100));
-    const std::int64_t feet = per == PricePer::hundredFeet ? 100 : 1;
-    return Money::cents(roundedQuotient(
-        Wide(quoted.tenThousandths()) * length.nm(), Wide(100) * feet * Length::feet(1).nm()));
+    constexpr std::int64_t metre = 1'000'000'000; // nm
+    const std::int64_t foot = Length::feet(1).nm();
+    const std::int64_t one = per == PricePer::metre ? metre
+        : per == PricePer::hundredFeet              ? 100 * foot
+                                                    : foot;
+    return Money::cents(
+        roundedQuotient(Wide(quoted.tenThousandths()) * length.nm(), Wide(100) * one));
 }
 
 Money stickPriceOn(const PriceBook& prices, const Stick& stick, Date day) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cut/sheet_sticks.h"
 
+#include "basics/amount_text.h"
 #include "packing/solve.h"
 #include "takeoff/geometry.h"
 
@@ -321,7 +322,7 @@ std::vector<std::string> shortages(const std::vector<SheetPiece>& pieces, const 
             + std::to_string(sum.count) + (one ? " piece finds" : " pieces find")
             + " no stick on hand, the longest "
             + formatLengthWithUnit(sum.longest, prices.shop().lengths()) + ", "
-            + formatFeet(sum.running) + " ft in all. Buy more before they are cut.");
+            + formatRunWithUnit(sum.running, prices.shop().unit) + " in all. Buy more before they are cut.");
     }
     return sentences;
 }

@@ -23,8 +23,12 @@ Unit doneUnit(PieceOfWork work) {
     }
 }
 
+Unit doneUnit(PieceOfWork work, Task task) {
+    return task == Task::other ? doneUnit(work) : unitOf(task);
+}
+
 Unit doneUnit(const TimeEntry& entry) {
-    return entry.task == Task::other ? doneUnit(entry.work) : unitOf(entry.task);
+    return doneUnit(entry.work, entry.task);
 }
 
 bool countsAsDone(Task task) {

@@ -10,6 +10,8 @@ namespace miterbook {
 /// The unit in which a piece of work is said to be finished: doors and windows each, base by the
 /// running foot. Unit::hour where there is nothing to count.
 Unit doneUnit(PieceOfWork work);
+/// The same of one of its tasks; Task::other: of the piece of work.
+Unit doneUnit(PieceOfWork work, Task task);
 /// The unit of an entry's `done`: its task's where one is said, else its piece of work's.
 Unit doneUnit(const TimeEntry& entry);
 

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "io/hours_reading.h"
 
+#include "basics/amount_text.h"
 #include "basics/number_text.h"
 #include "basics/typed_date.h"
+#include "hours/done_units.h"
 #include "hours/entry_checks.h"
 #include "io/csv_table.h"
 #include "io/hours_words.h"
@@ -104,7 +106,8 @@ TimeEntry readEntry(HoursRow& row, const Book& book, Date today) {
     readWork(row, entry);
     entry.time = row.take(hours, parseHours(row.text(hours)));
     if (!row.text(done).empty())
-        entry.done = row.take(done, parseQuantity(row.text(done)));
+        entry.done = amountCounted(row.take(done, parseQuantity(row.text(done))), doneUnit(entry),
+            book.prices.shop().unit);
     entry.note = row.text(note);
     if (row.refused())
         return entry;

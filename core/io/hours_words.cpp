@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "io/hours_words.h"
 
+#include "book/said_words.h"
 #include "io/decoded_text.h"
 
 #include <algorithm>
@@ -117,7 +118,7 @@ Result<TimeKind> kindCalled(std::string_view text) {
 
 Result<Task> taskCalled(std::string_view text) {
     const std::string folded = foldedText(text);
-    if (const auto task = fromWord<Task>(folded))
+    if (const auto task = taskSaid(folded))
         return *task;
     return badInput(quotedCell(text) + " is no task of the book.");
 }
@@ -132,7 +133,7 @@ Result<WrittenWork> workCalled(std::string_view text) {
         work = synonymOf(works, plain);
     if (work)
         return WrittenWork{*work, Task::other, TimeKind::work};
-    if (const auto task = fromWord<Task>(folded))
+    if (const auto task = taskSaid(folded))
         return WrittenWork{pieceOfWork(*task), *task, TimeKind::work};
     return badInput(quotedCell(text) + " is no piece of work, task or kind of time.");
 }

@@ -59,6 +59,9 @@ constexpr std::array perWords{
     PerWord{"foot", PricePer::foot},
     PerWord{"ft", PricePer::foot},
     PerWord{"lf", PricePer::foot},
+    PerWord{"m", PricePer::metre},
+    PerWord{"meter", PricePer::metre},
+    PerWord{"metre", PricePer::metre},
     PerWord{"100 ft", PricePer::hundredFeet},
     PerWord{"100 lf", PricePer::hundredFeet},
     PerWord{"100ft", PricePer::hundredFeet},
@@ -86,8 +89,8 @@ struct ListMap {
 Result<PricePer> perCalled(std::string_view text) {
     const auto known = std::ranges::find(perWords, foldedText(text), &PerWord::text);
     if (known == perWords.end()) {
-        return badInput(
-            quotedCell(text) + " is none of the ways a price is quoted: stick, foot or 100 ft.");
+        return badInput(quotedCell(text)
+            + " is none of the ways a price is quoted: stick, foot, 100 ft or metre.");
     }
     return known->per;
 }

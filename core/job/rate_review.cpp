@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "job/rate_review.h"
 
+#include "basics/amount_text.h"
 #include "basics/number_text.h"
+#include "book/said_words.h"
 #include "book/starter_book.h"
 
 #include <algorithm>
@@ -54,15 +56,17 @@ MinutesPerUnit TaskRate::learnedMinutes() const {
     return minutesOf(learned.minutes);
 }
 
-std::string TaskRate::evidence() const {
+std::string TaskRate::evidence(LengthUnit written) const {
+    const auto minutes = [&](MinutesPerUnit counted) {
+        return formatMinutesPerUnit(minutesSaid(counted, unitOf(held.task), written));
+    };
     const auto latest = std::ranges::max_element(sightings, {}, &RateSighting::date);
     const std::string until = latest == sightings.end() ? std::string()
                                                         : " to " + isoDate(latest->date);
     return "learned from " + std::to_string(learned.houses)
         + (learned.houses == 1 ? " house" : " houses") + until + ": "
-        + formatMinutesPerUnit(minutesOf(learned.low)) + " to "
-        + formatMinutesPerUnit(minutesOf(learned.high)) + ", began with "
-        + formatMinutesPerUnit(starter);
+        + minutes(minutesOf(learned.low)) + " to " + minutes(minutesOf(learned.high))
+        + ", began with " + minutes(starter);
 }
 
 std::vector<TaskSighting> allSightings(const Book& book, const SoldTasks& sold) {
@@ -121,10 +125,12 @@ Edit acceptRateEdit(const Book& book, const TaskRate& rate) {
     LabourRate accepted = rate.held;
     accepted.minutes = rate.learnedMinutes();
     accepted.origin = Origin::learned;
-    accepted.source = rate.evidence();
+    const LengthUnit written = book.prices.shop().unit;
+    accepted.source = rate.evidence(written);
     return putEdit(book,
-        "Accept " + formatMinutesPerUnit(accepted.minutes) + " minutes for "
-            + std::string(word(accepted.task)),
+        "Accept "
+            + formatMinutesPerUnit(minutesSaid(accepted.minutes, unitOf(accepted.task), written))
+            + " minutes for " + std::string(said(accepted.task, written)),
         accepted);
 }
 

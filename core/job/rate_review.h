@@ -29,7 +29,7 @@ struct TaskRate {
     /// Learned as the book writes rates: hundredths of a minute.
     MinutesPerUnit learnedMinutes() const;
     /// "learned from 12 houses to 2026-11-25: 31.2 to 34 of the 35 it began with"
-    std::string evidence() const;
+    std::string evidence(LengthUnit written) const;
 };
 
 /// What every finished house says about every task of its bid.

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "order/what_if.h"
 
-#include "basics/length_text.h"
+#include "basics/amount_text.h"
 #include "bid/stick_supply.h"
 #include "book/stick_prices.h"
 
@@ -85,12 +85,14 @@ void priceTruly(Plans& plans, const PriceBook& prices, const Plans& free) {
     }
 }
 
-Error notSoMuchLess(Length now, Length less, Length least) {
-    constexpr LengthStyle feet{LengthUnit::feetInches, 16};
-    const std::string most
-        = least < now ? "; " + formatLengthWithUnit(now - least, feet) + " less is the most." : ".";
-    return badInput(
-        "No plan was found that buys " + formatLengthWithUnit(less, feet) + " less" + most);
+Error notSoMuchLess(Length now, Length less, Length least, LengthUnit written) {
+    const auto said = [written](Length length) {
+        return written == LengthUnit::millimetres
+            ? formatRunWithUnit(length, written)
+            : formatLengthWithUnit(length, {LengthUnit::feetInches, 16});
+    };
+    return badInput("No plan was found that buys " + said(less) + " less"
+        + (least < now ? "; " + said(now - least) + " less is the most." : "."));
 }
 
 /// So much less than now, at what it costs.
@@ -110,7 +112,7 @@ Result<Plans> withLess(const std::vector<StickNeed>& needs, const PriceBook& pri
         if (stop && stop())
             break;
     }
-    return notSoMuchLess(now, less, least);
+    return notSoMuchLess(now, less, least, prices.shop().unit);
 }
 
 } // namespace

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "papers/bid_parts.h"
 
+#include "basics/amount_text.h"
 #include "basics/number_text.h"
 #include "basics/quote.h"
+#include "book/said_words.h"
 #include "papers/cells.h"
 #include "papers/exact_numbers.h"
 #include "papers/plain_text.h"
@@ -58,13 +60,14 @@ PaperTable unitPricesTable(const PriceBook& prices) {
     PaperTable table = twoColumns("Prices for extras", "One more", "Each");
     table.columns.insert(table.columns.begin() + 1, {"Unit", PaperColumn::Align::left, 12});
     const std::string& symbol = prices.shop().currency;
+    const LengthUnit written = prices.shop().unit;
     for (const auto& [id, piece] : prices.of<PiecePrice>()) {
         if (!piece.quoted)
             continue;
         table.rows.push_back({PaperTable::Kind::plain,
-            {Cell::of(capitalised(word(piece.task))),
-                Cell::of(std::string(word(unitOf(piece.task)))),
-                unitPriceCell(piece.price, symbol)}});
+            {Cell::of(capitalised(said(piece.task, written))),
+                Cell::of(unitText(unitOf(piece.task), written)),
+                unitPriceCell(priceSaid(piece.price, unitOf(piece.task), written), symbol)}});
     }
     if (prices.terms().hourlyRate > Money()) {
         table.rows.push_back({PaperTable::Kind::plain,

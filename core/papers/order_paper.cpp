@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "papers/job_papers.h"
 
+#include "basics/amount_text.h"
 #include "papers/cells.h"
 #include "papers/heading.h"
 #include "papers/incomplete.h"
@@ -113,7 +114,10 @@ Paper orderPaper(const PaperJob& job, const JobFigures& figures) {
     const StickSums sums = sumOf(figures.buy.sticks);
     paper.totals.emplace_back("sticks", countCell(sums.sticks));
     paper.totals.emplace_back("spare sticks", countCell(sums.spare));
-    paper.totals.emplace_back("running feet", quantityCell(Quantity::runningFeet(sums.running)));
+    const LengthUnit written = prices.shop().unit;
+    paper.totals.emplace_back(
+        written == LengthUnit::millimetres ? "running metres" : "running feet",
+        quantityCell(runSaid(sums.running, written)));
     paper.totals.emplace_back("parts", countCell(parts));
     return paper;
 }

@@ -1,5 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "basics/amount_text.h"
 #include "basics/number_text.h"
+#include "book/said_words.h"
+#include "hours/done_units.h"
 #include "job/week_pay.h"
 #include "papers/cells.h"
 #include "papers/exact_numbers.h"
@@ -32,7 +35,8 @@ PaperTable payTable(const PaySheet& sheet, std::string_view sign) {
     return table;
 }
 
-PaperTable pieceTable(const PaySheet& sheet, std::string_view sign) {
+PaperTable pieceTable(const PaySheet& sheet, const Shop& shop) {
+    const LengthUnit written = shop.unit;
     using enum PaperColumn::Align;
     PaperTable table;
     table.title = "By the piece";
@@ -40,12 +44,14 @@ PaperTable pieceTable(const PaySheet& sheet, std::string_view sign) {
         {"For one", right, 12}, {"Pay", right, 14}};
     for (const PayLine& line : sheet.lines) {
         for (const PieceEarning& piece : line.pieces) {
-            const auto what = piece.task == Task::other ? word(piece.work) : word(piece.task);
+            const bool whole = piece.task == Task::other;
+            const auto what = whole ? word(piece.work) : said(piece.task, written);
+            const Unit unit = doneUnit(piece.work, piece.task);
+            const std::string rate = formatUnitPrice(priceSaid(piece.rate, unit, written));
             table.rows.push_back({PaperTable::Kind::plain,
                 {Cell::of(oneLine(line.name)), Cell::of(std::string(what)),
-                    quantityCell(piece.done),
-                    {std::string(sign) + formatUnitPrice(piece.rate), formatUnitPrice(piece.rate)},
-                    moneyCell(piece.pay, sign)}});
+                    quantityCell(amountSaid(piece.done, unit, written)),
+                    {shop.currency + rate, rate}, moneyCell(piece.pay, shop.currency)}});
         }
     }
     return table;
@@ -67,7 +73,7 @@ Paper paySheetPaper(const PaperJob& job, const JobFigures&) {
         return paper;
     }
     paper.blocks.emplace_back(payTable(sheet, sign));
-    if (const PaperTable pieces = pieceTable(sheet, sign); !pieces.rows.empty())
+    if (const PaperTable pieces = pieceTable(sheet, job.book.prices.shop()); !pieces.rows.empty())
         paper.blocks.emplace_back(pieces);
     paper.totals.emplace_back("pay", moneyCell(sheet.total, sign));
     return paper;

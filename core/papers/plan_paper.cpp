@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "basics/amount_text.h"
 #include "cut/saw_place.h"
 #include "papers/floor_pen.h"
 #include "papers/heading.h"
@@ -172,9 +173,15 @@ private:
         m_pen->line(at - FloorPoint{reach, 0}, at + FloorPoint{reach, 0}, FloorPen::wall);
         m_pen->line(at - FloorPoint{0, reach}, at + FloorPoint{0, reach}, FloorPen::wall);
         const Room* room = m_whole.room(saw.room);
+<<<<<<< HEAD
         m_pen->label(at + wayToName(room, saw) * (reach + 8), "SAW", true);
         m_floor.entries.push_back({"Saw stands best", formatFeet(saw.walked, 0) + " ft to walk",
             room ? oneLine(room->name.empty() ? room->mark : room->name) : std::string()});
+=======
+        m_floor.entries.push_back(
+            {"Saw stands best", formatRunWithUnit(saw.walked, m_style.unit, 0) + " to walk",
+                room ? oneLine(room->name.empty() ? room->mark : room->name) : std::string()});
+>>>>>>> wB
     }
 
     /// Below the saw; into the room where it stands against a wall.
@@ -197,7 +204,8 @@ private:
         if (rectangle)
             return formatLength(room.walls[0].length, style) + " x "
                 + formatLength(room.walls[1].length, style);
-        return std::to_string(std::lround(areaOf(room.outline).toDouble())) + " sq ft";
+        return floorText(
+            static_cast<int>(std::lround(areaOf(room.outline).toDouble())), m_style.unit);
     }
 
     /// A point inside for the name: the middle of the largest of some stripes across the room.

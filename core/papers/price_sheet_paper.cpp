@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "papers/job_papers.h"
 
+#include "basics/amount_text.h"
 #include "job/price_sheet.h"
 #include "papers/cells.h"
 #include "papers/heading.h"
@@ -24,15 +25,16 @@ Cell changeCell(Money change, std::string_view symbol) {
     return cell;
 }
 
-std::string titleOf(const PlanPrices& prices) {
+std::string titleOf(const PlanPrices& prices, LengthUnit written) {
     const std::string name = oneLine(prices.name);
-    return prices.floorArea == 0 ? name : name + ", " + std::to_string(prices.floorArea) + " sq ft";
+    return prices.floorArea == 0 ? name : name + ", " + floorText(prices.floorArea, written);
 }
 
 /// A column for the plan as drawn and each elevation; a row for the price and each option.
-PaperTable tableOf(const PlanPrices& prices, std::string_view symbol) {
+PaperTable tableOf(const PlanPrices& prices, const Shop& shop) {
+    const std::string& symbol = shop.currency;
     PaperTable table;
-    table.title = titleOf(prices);
+    table.title = titleOf(prices, shop.unit);
     table.columns.push_back({"", PaperColumn::Align::left, 30});
     PaperTable::Row price{PaperTable::Kind::plain, {Cell::of("Plan price")}};
     for (const PlanPrices::Column& column : prices.columns) {
@@ -78,7 +80,6 @@ std::vector<std::string> problemsOf(const std::vector<PlanPrices>& sheet) {
 
 Paper priceSheetPaper(const PaperJob& job, const JobFigures&) {
     const Terms& terms = job.book.prices.terms();
-    const std::string& symbol = job.book.prices.shop().currency;
     const PlanSet* set = setOf(job);
     StickMemory memory(sheetMemory);
     const std::vector<PlanPrices> sheet = set
@@ -93,7 +94,7 @@ Paper priceSheetPaper(const PaperJob& job, const JobFigures&) {
     addSheetFacts(paper, job);
     addIncomplete(paper, job, {}, problemsOf(sheet));
     for (const PlanPrices& prices : sheet)
-        paper.blocks.emplace_back(tableOf(prices, symbol));
+        paper.blocks.emplace_back(tableOf(prices, job.book.prices.shop()));
     addSection(paper, "How to read it", Paragraph::Style::body,
         {"The price of a lot is the plan price under its elevation and, from the same column, what "
          "each of its options adds or takes off."});

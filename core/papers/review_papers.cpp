@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "basics/amount_text.h"
 #include "basics/number_text.h"
 #include "basics/quote.h"
 #include "job/house_review.h"
@@ -67,19 +68,20 @@ std::vector<std::string> remarksOn(const HouseResult& result) {
 
 PaperTable groupTable(const PaperJob& job, const std::vector<HouseResult>& results, CompareBy by) {
     using enum PaperColumn::Align;
+    const LengthUnit written = job.book.prices.shop().unit;
     const std::string& sign = job.book.prices.shop().currency;
     PaperTable table;
     table.title = "By " + std::string(word(by));
     table.columns = {{capitalised(word(by)), left, 34}, {"Houses", right, 9},
         {"Used, h", right, 11}, {"Profit a house", right, 15}, {"Per hour", right, 12},
-        {"An opening, h", right, 13}, {"100 ft base, h", right, 13}, {"Overrun", right, 11},
+        {"An opening, h", right, 13}, {"100 " + std::string(runUnit(written)) + " base, h", right, 13}, {"Overrun", right, 11},
         {"Expected", right, 11}};
     for (const GroupResult& group : compareHouses(results, by)) {
         table.rows.push_back({PaperTable::Kind::plain,
             {Cell::of(oneLine(groupName(job.book, by, group.key))), countCell(group.houses),
                 hoursCell(group.used), moneyCell(group.profitPerHouse(), sign),
                 moneyCell(group.profitPerHour(), sign), hundredthsCell(group.hoursPerOpening),
-                hundredthsCell(group.hoursPer100Base), shareCell(group.overrun),
+                hundredthsCell(group.hoursPer100(written)), shareCell(group.overrun),
                 shareCell(group.expected.mean)}});
     }
     return table;

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "basics/amount_text.h"
 #include "papers/cells.h"
 #include "papers/cut_words.h"
 #include "papers/heading.h"
 #include "papers/plain_text.h"
-#include "takeoff/tally.h"
 
 #include <algorithm>
 #include <map>
@@ -91,7 +91,7 @@ private:
             stops += " to " + std::to_string(use.last);
         return {PaperTable::Kind::plain,
             {Cell::of(oneLine(profile)),
-                Cell::of(stickText(alike.length) + (alike.fromRack ? ", rack" : "")),
+                Cell::of(stickText(alike.length, m_style.unit) + (alike.fromRack ? ", rack" : "")),
                 Cell::of(numberRanges(numbers)), Cell::of(stops), lengthCell(use.left, m_style)}};
     }
 

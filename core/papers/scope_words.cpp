@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "papers/scope_words.h"
 
+#include "basics/amount_text.h"
 #include "basics/number_text.h"
 #include "basics/quote.h"
 #include "papers/plain_text.h"
@@ -161,11 +162,15 @@ private:
                           : counted(count, "arched casing", "arched casings") + " made to order";
     }
 
-    static std::string measure(const Phrase& phrase, Quantity quantity) {
+    std::string measure(const Phrase& phrase, Quantity quantity) const {
         const Unit unit = unitOf(phrase.task);
-        if (unit == Unit::linearFoot || unit == Unit::squareFoot)
-            return formatQuantity(quantity, 0)
-                + (unit == Unit::linearFoot ? " ft of " : " sq ft of ") + std::string(phrase.many);
+        if (unit == Unit::linearFoot || unit == Unit::squareFoot) {
+            const LengthUnit written = m_prices.shop().unit;
+            const std::string_view feet = unit == Unit::linearFoot ? "ft" : "sq ft";
+            return formatQuantity(amountSaid(quantity, unit, written), 0) + ' '
+                + (written == LengthUnit::millimetres ? unitText(unit, written) : std::string(feet))
+                + " of " + std::string(phrase.many);
+        }
         const bool isOne = quantity == Quantity::count(1);
         return formatQuantity(quantity) + ' ' + std::string(isOne ? phrase.one : phrase.many);
     }

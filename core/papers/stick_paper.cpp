@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "basics/amount_text.h"
 #include "papers/cells.h"
 #include "papers/cut_words.h"
 #include "papers/heading.h"
 #include "papers/plain_text.h"
-#include "takeoff/tally.h"
 
 #include <algorithm>
 #include <set>
@@ -65,19 +65,19 @@ std::string namesOf(const SawSheet& sheet, const SticksAlike& alike, std::size_t
     return nameRanges(names);
 }
 
-std::string titleOf(const SticksAlike& alike) {
+std::string titleOf(const SticksAlike& alike, LengthUnit written) {
     std::vector<int> numbers;
     for (const SheetStick* stick : alike.sticks)
         numbers.push_back(stick->number);
     const std::size_t count = numbers.size();
     return numberRanges(std::move(numbers)) + ": "
-        + (count > 1 ? std::to_string(count) + " of " : std::string()) + stickText(alike.length)
-        + (alike.fromRack ? ", from the rack" : "");
+        + (count > 1 ? std::to_string(count) + " of " : std::string())
+        + stickText(alike.length, written) + (alike.fromRack ? ", from the rack" : "");
 }
 
 PaperBars::Bar barOf(const SawSheet& sheet, const SticksAlike& alike, LengthStyle style) {
     PaperBars::Bar bar;
-    bar.title = titleOf(alike);
+    bar.title = titleOf(alike, style.unit);
     bar.length = alike.length.toInches();
     bar.left = formatLength(alike.left, style);
     if (alike.gone > Length())

@@ -59,16 +59,18 @@ void addOpeningCounts(Paper& paper, const WholePlan& plan, Id<Level> level) {
     paper.totals.emplace_back("cased openings", countCell(cased));
 }
 
-/// Running feet by what profiles are run as: "casing LF", "base LF".
-void addRunningFeet(Paper& paper, const std::vector<PlaceTotals>& places, const PriceBook& prices) {
-    std::map<ProfileUse, Quantity> feet;
-    for (const TakeoffRow& row : summedRows(places)) {
+/// Running feet or metres by what profiles are run as: "casing LF", "base m".
+void addRuns(Paper& paper, const std::vector<PlaceTotals>& places, const PriceBook& prices) {
+    std::map<ProfileUse, Quantity> runs;
+    for (const TakeoffRow& row : summedRows(places, prices.shop().unit)) {
         const auto* id = std::get_if<Id<Profile>>(&row.item);
         if (const Profile* profile = id ? prices.profile(*id) : nullptr)
-            feet[profile->use] += row.amount;
+            runs[profile->use] += row.amount;
     }
-    for (const auto& [use, amount] : feet)
-        paper.totals.emplace_back(std::string(word(use)) + " LF", quantityCell(amount));
+    for (const auto& [use, amount] : runs)
+        paper.totals.emplace_back(
+            std::string(word(use)) + ' ' + unitText(Unit::linearFoot, prices.shop().unit),
+            quantityCell(amount));
 }
 
 } // namespace
@@ -96,7 +98,7 @@ Paper takeoffPaper(const PaperJob& job, const JobFigures& figures) {
         addTable(paper, tables.pieces(level));
     addSection(paper, "Look at", Paragraph::Style::list, warnings(job, figures.takeoff));
     addOpeningCounts(paper, figures.whole, job.level);
-    addRunningFeet(paper, places, prices);
+    addRuns(paper, places, prices);
     return paper;
 }
 

@@ -2,6 +2,7 @@
 #include "papers/takeoff_rows.h"
 
 #include "basics/number_text.h"
+#include "book/said_words.h"
 #include "papers/plain_text.h"
 
 #include <algorithm>
@@ -47,15 +48,17 @@ bool inOrder(const TakeoffRow& a, const TakeoffRow& b) {
 
 } // namespace
 
-std::vector<TakeoffRow> takeoffRows(const Totals& totals) {
+std::vector<TakeoffRow> takeoffRows(const Totals& totals, LengthUnit written) {
     std::vector<TakeoffRow> rows;
     for (const ProfileTotal& total : totals.profiles) {
         const ShareSum sum = sumOf(
-            total, [](const auto& share) { return Quantity::runningFeet(share.running); });
+            total, [written](const auto& share) { return runSaid(share.running, written); });
         rows.push_back(sum.row(total.work, total.profile, total.pieces));
     }
     for (const TaskTotal& total : totals.tasks) {
-        const ShareSum sum = sumOf(total, [](const auto& share) { return share.quantity; });
+        const ShareSum sum = sumOf(total, [&](const auto& share) {
+            return amountSaid(share.quantity, unitOf(total.task), written);
+        });
         rows.push_back(sum.row(total.work, total.task, 0));
     }
     for (const PartTotal& total : totals.parts) {
@@ -67,10 +70,10 @@ std::vector<TakeoffRow> takeoffRows(const Totals& totals) {
     return rows;
 }
 
-std::vector<TakeoffRow> summedRows(const std::vector<PlaceTotals>& places) {
+std::vector<TakeoffRow> summedRows(const std::vector<PlaceTotals>& places, LengthUnit written) {
     std::map<std::pair<PieceOfWork, TakeoffRow::Item>, TakeoffRow> sums;
     for (const PlaceTotals& place : places) {
-        for (const TakeoffRow& row : takeoffRows(place.totals)) {
+        for (const TakeoffRow& row : takeoffRows(place.totals, written)) {
             TakeoffRow& sum = sums[{row.work, row.item}];
             sum.work = row.work;
             sum.item = row.item;
@@ -88,7 +91,7 @@ std::string itemName(const TakeoffRow::Item& item, const PriceBook& prices) {
     if (const auto* profile = std::get_if<Id<Profile>>(&item))
         return std::string(prices.profileName(*profile));
     if (const auto* task = std::get_if<Task>(&item))
-        return std::string(word(*task));
+        return std::string(said(*task, prices.shop().unit));
     return std::string(word(std::get<PartUse>(item))) + ", goods";
 }
 

@@ -23,8 +23,8 @@ Cell workCell(PieceOfWork work) {
     return Cell::of(capitalised(word(work)));
 }
 
-Cell unitCell(const TakeoffRow& row) {
-    return Cell::of(std::string(word(itemUnit(row.item))));
+Cell unitCell(const TakeoffRow& row, LengthUnit written) {
+    return Cell::of(unitText(itemUnit(row.item), written));
 }
 
 Cell piecesCell(int pieces) {
@@ -99,37 +99,40 @@ std::string TakeoffTables::roomName(const PlaceTotals& place) const {
 }
 
 PaperTable TakeoffTables::sums() const {
+    const LengthUnit written = prices.shop().unit;
     PaperTable table;
     table.title = "In all";
     table.columns = {{"Piece of work", left, 22, true}, {"Item", left, 44}, {"Amount", right, 14},
         {"Unit", left, 10}, {"Pieces", right, 10}};
-    for (const TakeoffRow& row : summedRows(places))
+    for (const TakeoffRow& row : summedRows(places, written))
         addRow(table,
             {workCell(row.work), Cell::of(itemName(row.item, prices)), quantityCell(row.amount),
-                unitCell(row), piecesCell(row.pieces)});
+                unitCell(row, written), piecesCell(row.pieces)});
     return table;
 }
 
 PaperTable TakeoffTables::amounts(const LevelPlaces& level) const {
+    const LengthUnit written = prices.shop().unit;
     PaperTable table;
     table.title = level.name;
     table.columns = {{"Room", left, 22, true}, {"Piece of work", left, 15, true},
         {"Item", left, 33}, {"Amount", right, 10}, {"Unit", left, 8}, {"Pieces", right, 8},
         {"From", left, 32}};
     for (const PlaceTotals& place : level.places) {
-        for (const TakeoffRow& row : takeoffRows(place.totals))
+        for (const TakeoffRow& row : takeoffRows(place.totals, written))
             addRow(table,
                 {Cell::of(roomName(place)), workCell(row.work),
-                    Cell::of(itemName(row.item, prices)), quantityCell(row.amount), unitCell(row),
+                    Cell::of(itemName(row.item, prices)), quantityCell(row.amount), unitCell(row, written),
                     piecesCell(row.pieces), Cell::of(row.from)});
     }
     return table;
 }
 
 PaperTable TakeoffTables::runs(const LevelPlaces& level) const {
+    const LengthUnit written = prices.shop().unit;
     PaperTable table;
     table.title = level.name + ": runs and corners";
-    table.columns = {{"Room", left, 26, true}, {"Profile", left, 34}, {"Net, LF", right, 14},
+    table.columns = {{"Room", left, 26, true}, {"Profile", left, 34}, {"Net, " + unitText(Unit::linearFoot, written), right, 14},
         {"Inside corners", right, 14}, {"Outside corners", right, 14}, {"Splices", right, 14}};
     for (std::size_t i = 0; i < level.places.size(); ++i) {
         for (const RunCorners& run : figures.takeoff.runs) {
@@ -138,7 +141,7 @@ PaperTable TakeoffTables::runs(const LevelPlaces& level) const {
             addRow(table,
                 {Cell::of(roomName(level.places[i])),
                     Cell::of(std::string(prices.profileName(run.profile))),
-                    quantityCell(Quantity::runningFeet(run.net)), countCell(run.inside),
+                    quantityCell(runSaid(run.net, written)), countCell(run.inside),
                     countCell(run.outside), countCell(run.splices)});
         }
     }

@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "basics/amount_text.h"
+#include "book/said_words.h"
 #include "hours/done_units.h"
 #include "job/week_pay.h"
 #include "papers/cells.h"
@@ -17,10 +19,10 @@ Cell dayCell(const WeekCell& cell) {
     return cell.time == Hours() && cell.done == Quantity() ? Cell() : hoursCell(cell.time);
 }
 
-std::string whatOf(const WeekKey& key) {
+std::string whatOf(const WeekKey& key, LengthUnit written) {
     if (key.kind != TimeKind::work)
         return std::string(word(key.kind));
-    return std::string(key.task == Task::other ? word(key.work) : word(key.task));
+    return std::string(key.task == Task::other ? word(key.work) : said(key.task, written));
 }
 
 std::string houseOf(const WeekKey& key, const Book& book) {
@@ -31,13 +33,6 @@ std::string houseOf(const WeekKey& key, const Book& book) {
 std::string personOf(Id<CrewMember> id, const Book& book) {
     const CrewMember* person = book.prices.of<CrewMember>().find(id);
     return person ? oneLine(person->name) : "somebody";
-}
-
-std::string doneUnitOf(const WeekKey& key) {
-    TimeEntry entry;
-    entry.work = key.work;
-    entry.task = key.task;
-    return std::string(word(doneUnit(entry)));
 }
 
 std::vector<PaperColumn> gridColumns(Date first) {
@@ -58,14 +53,17 @@ std::vector<PaperColumn> gridColumns(Date first) {
 
 PaperTable::Row lineRow(const WeekLine& line, const Book& book) {
     PaperTable::Row row;
-    row.cells = {Cell::of(houseOf(line.key, book)), Cell::of(whatOf(line.key))};
+    row.cells = {
+        Cell::of(houseOf(line.key, book)), Cell::of(whatOf(line.key, book.prices.shop().unit))};
     for (const WeekCell& cell : line.days)
         row.cells.push_back(dayCell(cell));
     row.cells.push_back(hoursCell(line.time()));
     Cell done;
     if (line.done() != Quantity()) {
-        done = quantityCell(line.done());
-        done.text += " " + doneUnitOf(line.key);
+        const Unit unit = doneUnit(line.key.work, line.key.task);
+        const LengthUnit written = book.prices.shop().unit;
+        done = quantityCell(amountSaid(line.done(), unit, written));
+        done.text.append(" ").append(unitText(unit, written));
     }
     row.cells.push_back(done);
     return row;

@@ -125,6 +125,11 @@ Money GroupResult::profitPerHour() const {
     return Money::cents(roundedQuotient(Wide(profit().cents()) * 60, used.minutes()));
 }
 
+double GroupResult::hoursPer100(LengthUnit written) const {
+    constexpr double metresInFoot = 0.3048;
+    return written == LengthUnit::millimetres ? hoursPer100Base / metresInFoot : hoursPer100Base;
+}
+
 std::vector<GroupResult> compareHouses(const std::vector<HouseResult>& houses, CompareBy by) {
     Gatherings groups;
     for (const HouseResult& house : houses)

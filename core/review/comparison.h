@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "basics/length_text.h"
 #include "review/house_result.h"
 #include "review/shrinkage.h"
 
@@ -38,6 +39,8 @@ struct GroupResult {
     Money profit() const { return price - cost; }
     Money profitPerHouse() const;
     Money profitPerHour() const;
+    /// Hours for 100 ft of base, or for 100 m where lengths are written so.
+    double hoursPer100(LengthUnit written) const;
     bool operator==(const GroupResult&) const = default;
 };
 

@@ -70,7 +70,7 @@ private:
     void lookAtHeight() {
         const Length leg = m_tally.practice().longestLeg;
         if (m_opening.sidesCased > 0 && m_opening.height >= tallDoor && m_opening.height > leg)
-            say(" is " + m_tally.text(m_opening.height) + " high: " + stickText(leg)
+            say(" is " + m_tally.text(m_opening.height) + " high: " + m_tally.stick(leg)
                 + " legs will not do.");
     }
 

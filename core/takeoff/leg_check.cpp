@@ -24,14 +24,15 @@ bool justMisses(int n, Length leg, Length stick, const Practice& practice) {
 
 /// `; one does not come out of 7 ft, nor do two out of 14 ft`, over the stocked sticks; may be
 /// empty.
-std::string missedSticks(Length leg, const Stock& stock, const Practice& practice) {
+std::string missedSticks(Length leg, const Stock& stock, const Tally& tally) {
+    const Practice& practice = tally.practice();
     std::string one;
     std::string two;
     for (const Length stick : stock.lengths) {
         if (justMisses(1, leg, stick, practice))
-            one = stickText(stick);
+            one = tally.stick(stick);
         if (justMisses(2, leg, stick, practice))
-            two = stickText(stick);
+            two = tally.stick(stick);
     }
     if (!one.empty())
         return "; one does not come out of " + one
@@ -59,8 +60,8 @@ void checkLeg(const OpeningTrim& trim, const Piece& leg, bool& said, Tally& tall
     said = true;
     std::string sentence = trim.source.name + ": its leg is " + tally.text(leg.longPoint);
     if (longer)
-        sentence += ", longer than " + stickText(practice.longestLeg) + " legs";
-    tally.warn(trim.source, sentence + missedSticks(leg.longPoint, stock, practice) + ".");
+        sentence += ", longer than " + tally.stick(practice.longestLeg) + " legs";
+    tally.warn(trim.source, sentence + missedSticks(leg.longPoint, stock, tally) + ".");
 }
 
 } // namespace miterbook

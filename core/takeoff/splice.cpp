@@ -60,7 +60,7 @@ SplicedRun spliceRun(Length run, Length longest, Length scarf, int openings) {
 std::string splicedText(Length run, Length stick, const Tally& tally) {
     const Length trim = tally.practice().endTrim;
     return " of " + tally.text(run) + " is longer than the longest stick stocked ("
-        + stickText(stick) + (trim > Length() ? " less " + tally.text(trim) + " end trim" : "")
+        + tally.stick(stick) + (trim > Length() ? " less " + tally.text(trim) + " end trim" : "")
         + "); spliced.";
 }
 

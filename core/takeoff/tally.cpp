@@ -108,7 +108,7 @@ void Tally::checkLength(const Piece& piece) {
         m_longSaid = piece.source.row;
         problem(piece.source,
             piece.source.name + ": " + piece.part + " of " + text(piece.longPoint)
-                + " does not come out of the longest stick stocked (" + stickText(longest) + ").");
+                + " does not come out of the longest stick stocked (" + stick(longest) + ").");
     }
 }
 
@@ -118,12 +118,6 @@ void Tally::warn(const Source& source, std::string sentence) {
 
 void Tally::problem(const Source& source, std::string sentence) {
     m_takeoff.remarks.push_back({Remark::Weight::problem, source, std::move(sentence)});
-}
-
-std::string stickText(Length length) {
-    if (length.nm() % Length::feet(1).nm() == 0)
-        return std::to_string(length / Length::feet(1)) + " ft";
-    return formatLengthWithUnit(length);
 }
 
 } // namespace miterbook

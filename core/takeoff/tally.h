@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "basics/amount_text.h"
 #include "takeoff/takeoff.h"
 
 #include <unordered_map>
@@ -52,6 +53,8 @@ public:
 
     /// A length as the shop writes it, with its unit.
     std::string text(Length length) const { return formatLengthWithUnit(length, m_style); }
+    /// A stick as the trade says it.
+    std::string stick(Length length) const { return stickText(length, m_style.unit); }
 
     Takeoff take() { return std::move(m_takeoff); }
 
@@ -71,8 +74,5 @@ private:
     Origins m_longSaid;              ///< last row with a piece no stick is long enough for
     Takeoff m_takeoff;
 };
-
-/// A stick as the trade says it: `14 ft`, or its length with a unit where it is no whole foot.
-std::string stickText(Length length);
 
 } // namespace miterbook

@@ -52,7 +52,7 @@ TEST_F(BatchHours, ASuppliersPricesComeInWholeOrNotAtAll) {
     const BatchRun undated = runBatch({"bring", m_book, "--prices", good, "--from", "May"});
     EXPECT_NE(undated.err.find("May"), std::string::npos) << undated.err;
     const BatchRun bundle = runBatch({"bring", m_book, "--prices", good, "--per", "bundle"});
-    EXPECT_NE(bundle.err.find("stick, foot and 100 ft"), std::string::npos) << bundle.err;
+    EXPECT_NE(bundle.err.find("stick, foot, 100 ft and metre"), std::string::npos) << bundle.err;
 }
 
 TEST_F(BatchHours, AFileWithABadRowIsRefusedWholeUnlessGoodRowsAreAskedFor) {

@@ -4,9 +4,13 @@
 #include "papers/write_paper.h"
 #include "support/approved_text.h"
 
+#include <gmock/gmock.h>
+
 #include <algorithm>
 
 using namespace miterbook;
+using testing::ContainsRegex;
+using testing::Not;
 
 namespace {
 
@@ -39,8 +43,10 @@ TEST_P(ApprovedPaper, InMillimetres) {
     job.shop().currency = "€";
     job.shop().monthFirst = false;
     job.refresh();
-    expectApproved(paperText(paperOf(GetParam(), job.houseJob(), job.figures)),
-        std::string(GetParam()) + ".metric.txt");
+    const std::string text = paperText(paperOf(GetParam(), job.houseJob(), job.figures));
+    expectApproved(text, std::string(GetParam()) + ".metric.txt");
+    EXPECT_THAT(text, Not(ContainsRegex("(^|[^a-zA-Z])(LF|SF|ft|feet|foot|inch|inches)([^a-z]|$)")));
+    EXPECT_THAT(text, Not(ContainsRegex("[0-9][\"']")));
 }
 
 TEST_P(ApprovedPaper, ThatIsNotComplete) {

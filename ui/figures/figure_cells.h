@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "basics/length_text.h"
+#include "basics/amount_text.h"
 #include "basics/number_text.h"
 #include "desk/text.h"
 #include "figures/figure_model.h"
@@ -24,6 +24,10 @@ static inline FigureCell lengthCell(Length length, LengthStyle style) {
 }
 static inline FigureCell feetCell(Length length) {
     return {text(formatFeet(length)), static_cast<double>(length.nm())};
+}
+/// Running feet or metres.
+static inline FigureCell runCell(Length length, LengthUnit written) {
+    return {text(formatRun(length, written)), static_cast<double>(length.nm())};
 }
 static inline FigureCell hoursCell(Hours hours) {
     return {text(formatHours(hours)), static_cast<double>(hours.minutes())};

@@ -14,6 +14,9 @@ bool isNumber(CellKind kind) {
     switch (kind) {
     case CellKind::number:
     case CellKind::length:
+    case CellKind::run:
+    case CellKind::runPrice:
+    case CellKind::floor:
     case CellKind::money:
     case CellKind::percent:
         return true;

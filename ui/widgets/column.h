@@ -16,8 +16,11 @@ enum class CellKind {
     text,
     lines, ///< several lines of text
     number,
-    length, ///< in the shop's unit
-    money,  ///< in the book's currency
+    length,   ///< in the shop's unit
+    run,      ///< running feet, or metres
+    runPrice, ///< money for one of them
+    floor,    ///< square feet, or square metres
+    money,    ///< in the book's currency
     percent,
     choice, ///< one of choices()
     check,  ///< number() is 0 or 1
@@ -41,6 +44,8 @@ struct Column {
     /// The exact value behind the text, for sorting, sums and check marks.
     std::int64_t (*number)(const Row&) = nullptr;
     QString (*write)(std::int64_t, const Book&) = nullptr;
+    /// As write(), where it takes the row to say what the number counts.
+    QString (*writeIn)(std::int64_t, const Row&, const Book&) = nullptr;
     /// Where a computed value came from, in words; shown one click away.
     QString (*whereFrom)(const Row&, const Book&) = nullptr;
     /// Whether the cell means anything in this row; null: always.
@@ -79,7 +84,13 @@ struct Column {
     QString textOf(const Row& row, const Book& book) const {
         if (applies && !applies(row))
             return {};
-        return read ? read(row, book) : write(number(row), book);
+        return read ? read(row, book) : written(number(row), row, book);
+    }
+    /// A number as the cell of this row would say it.
+    QString written(std::int64_t value, const Row& row, const Book& book) const {
+        if (writeIn)
+            return writeIn(value, row, book);
+        return write ? write(value, book) : QString::number(value);
     }
 };
 

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "basics/length_text.h"
+#include "basics/amount_text.h"
 #include "basics/number_text.h"
+#include "book/said_words.h"
 #include "desk/text.h"
 #include "widgets/column.h"
 #include "widgets/column_text.h"
@@ -115,6 +116,26 @@ constexpr Column<RowOf<M>> unitPriceColumn(const char* title) {
               const Book&) { return text(formatUnitPrice(UnitPrice::tenThousandths(value))); }};
 }
 
+/// What one unit costs; `unitIn` says of which unit a row is. Priced by the metre where the shop
+/// writes so.
+template <auto M, auto unitIn>
+constexpr Column<RowOf<M>> priceOfUnitColumn(const char* title) {
+    using Row = RowOf<M>;
+    Column<Row> column = unitPriceColumn<M>(title);
+    column.edit = [](Row& row, const QString& typed, const Book& book) -> Result<void> {
+        const auto price = parseUnitPrice(utf8(typed));
+        if (!price)
+            return price.error();
+        row.*M = priceCounted(*price, unitIn(row), book.prices.shop().unit);
+        return {};
+    };
+    column.writeIn = [](std::int64_t value, const Row& row, const Book& book) {
+        return text(formatUnitPrice(
+            priceSaid(UnitPrice::tenThousandths(value), unitIn(row), book.prices.shop().unit)));
+    };
+    return column;
+}
+
 template <auto M>
 constexpr Column<RowOf<M>> percentColumn(const char* title) {
     using Row = RowOf<M>;
@@ -141,6 +162,25 @@ constexpr Column<RowOf<M>> minutesColumn(const char* title) {
             }};
 }
 
+/// What one unit takes, likewise.
+template <auto M, auto unitIn>
+constexpr Column<RowOf<M>> minutesOfUnitColumn(const char* title) {
+    using Row = RowOf<M>;
+    Column<Row> column = minutesColumn<M>(title);
+    column.edit = [](Row& row, const QString& typed, const Book& book) -> Result<void> {
+        const auto minutes = parseMinutesPerUnit(utf8(typed));
+        if (!minutes)
+            return minutes.error();
+        row.*M = minutesCounted(*minutes, unitIn(row), book.prices.shop().unit);
+        return {};
+    };
+    column.writeIn = [](std::int64_t value, const Row& row, const Book& book) {
+        return text(formatMinutesPerUnit(
+            minutesSaid(MinutesPerUnit::hundredths(value), unitIn(row), book.prices.shop().unit)));
+    };
+    return column;
+}
+
 template <auto M>
 constexpr Column<RowOf<M>> quantityColumn(const char* title) {
     using Row = RowOf<M>;
@@ -152,6 +192,79 @@ constexpr Column<RowOf<M>> quantityColumn(const char* title) {
         .write
         = [](std::int64_t value,
               const Book&) { return text(formatQuantity(Quantity::thousandths(value), 3)); }};
+}
+
+/// How much of a unit, likewise.
+template <auto M, auto unitIn>
+constexpr Column<RowOf<M>> amountColumn(const char* title) {
+    using Row = RowOf<M>;
+    Column<Row> column = quantityColumn<M>(title);
+    column.edit = [](Row& row, const QString& typed, const Book& book) -> Result<void> {
+        const auto amount = parseQuantity(utf8(typed));
+        if (!amount)
+            return amount.error();
+        row.*M = amountCounted(*amount, unitIn(row), book.prices.shop().unit);
+        return {};
+    };
+    column.writeIn = [](std::int64_t value, const Row& row, const Book& book) {
+        const LengthUnit written = book.prices.shop().unit;
+        const Unit unit = unitIn(row);
+        const int decimals = unitText(unit, written) == word(unit) ? 3 : 2; // nobody types more
+        return text(
+            formatQuantity(amountSaid(Quantity::thousandths(value), unit, written), decimals));
+    };
+    return column;
+}
+
+/// Whole running feet, or metres.
+template <auto M, int most>
+constexpr Column<RowOf<M>> runColumn(const char* title) {
+    using Row = RowOf<M>;
+    return {.title = title,
+        .kind = CellKind::run,
+        .edit = [](Row& row, const QString& typed, const Book& book) -> Result<void> {
+            const auto run = parseWhole(utf8(typed), "This number", 1, most);
+            if (!run)
+                return run.error();
+            const Quantity feet = amountCounted(
+                Quantity::count(*run), Unit::linearFoot, book.prices.shop().unit);
+            row.*M = static_cast<int>(
+                std::min<std::int64_t>(roundedQuotient(feet.thousandths(), 1000), most));
+            return {};
+        },
+        .number = [](const Row& row) { return std::int64_t(row.*M); },
+        .write =
+            [](std::int64_t feet, const Book& book) {
+                return text(formatQuantity(
+                    amountSaid(Quantity::count(feet), Unit::linearFoot, book.prices.shop().unit),
+                    0));
+            }};
+}
+
+/// Whole square feet of a floor, or square metres; nothing typed is none said.
+template <auto M>
+constexpr Column<RowOf<M>> floorColumn(const char* title) {
+    using Row = RowOf<M>;
+    return {.title = title,
+        .kind = CellKind::floor,
+        .edit = [](Row& row, const QString& typed, const Book& book) -> Result<void> {
+            if (typed.trimmed().isEmpty()) {
+                row.*M = 0;
+                return {};
+            }
+            const auto area = parseWhole(utf8(typed), "A floor area", 0, 1'000'000);
+            if (!area)
+                return area.error();
+            row.*M = floorCounted(*area, book.prices.shop().unit);
+            return {};
+        },
+        .number = [](const Row& row) { return std::int64_t(row.*M); },
+        .write =
+            [](std::int64_t feet, const Book& book) {
+                return feet == 0
+                    ? QString()
+                    : QString::number(floorSaid(static_cast<int>(feet), book.prices.shop().unit));
+            }};
 }
 
 /// Hours, computed.
@@ -228,6 +341,41 @@ constexpr Column<RowOf<M>> wordColumn(const char* title) {
         .edit = [](Row& row, const QString& typed,
                     const Book&) { return putInto<M>(row, chosenWord<E>(typed)); },
         .choices = [](const Row&, const Book&) { return wordsOf<E>(); }};
+}
+
+/// A task or condition, in words that name sizes as the shop writes them; typed either way.
+template <auto M, auto meant>
+constexpr Column<RowOf<M>> saidColumn(const char* title) {
+    using Row = RowOf<M>;
+    using E = ValueOf<M>;
+    Column<Row> column = wordColumn<M>(title);
+    column.read = [](const Row& row, const Book& book) {
+        return text(said(row.*M, book.prices.shop().unit));
+    };
+    column.edit = [](Row& row, const QString& typed, const Book&) -> Result<void> {
+        if (const std::optional<E> known = meant(utf8(typed.trimmed()))) {
+            row.*M = *known;
+            return {};
+        }
+        return putInto<M>(row, chosenWord<E>(typed));
+    };
+    column.choices = [](const Row&, const Book& book) {
+        QStringList words;
+        for (const auto& entry : Words<E>::list)
+            words << text(said(entry.value, book.prices.shop().unit));
+        return words;
+    };
+    return column;
+}
+
+template <auto M>
+constexpr Column<RowOf<M>> taskColumn(const char* title) {
+    return saidColumn<M, taskSaid>(title);
+}
+
+template <auto M>
+constexpr Column<RowOf<M>> conditionColumn(const char* title) {
+    return saidColumn<M, conditionSaid>(title);
 }
 
 /// A day, shown as 2026-11-25 and typed as people write days.

@@ -82,6 +82,9 @@ public:
     std::int64_t number(const void* row, int c) const override {
         return at(c).number ? at(c).number(in(row)) : 0;
     }
+    QString written(std::int64_t number, const void* row, int c, const Book& book) const override {
+        return at(c).written(number, in(row), book);
+    }
     bool applies(const void* row, int c) const override {
         return !at(c).applies || at(c).applies(in(row));
     }

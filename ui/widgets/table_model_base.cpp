@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "widgets/table_model_base.h"
 
+#include "basics/amount_text.h"
 #include "desk/text.h"
 #include "widgets/cell_look.h"
 #include "widgets/column_text.h"
@@ -37,6 +38,12 @@ QString TableModelBase::titleWithUnit(int c) const {
         if (shop.unit == LengthUnit::feetInches)
             return title(c);
         return title(c) + (shop.unit == LengthUnit::inches ? u", in"_s : u", mm"_s);
+    case CellKind::run:
+        return title(c) + u", "_s + text(runUnit(shop.unit));
+    case CellKind::runPrice:
+        return title(c) + u", "_s + text(shop.currency) + u'/' + text(runUnit(shop.unit));
+    case CellKind::floor:
+        return title(c) + (shop.unit == LengthUnit::millimetres ? u", m²"_s : u", sq ft"_s);
     case CellKind::money:
         return title(c) + u", "_s + text(shop.currency);
     case CellKind::percent:

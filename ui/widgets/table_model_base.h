@@ -49,6 +49,10 @@ public:
     /// The exact value behind a cell, and how such a value is written.
     std::int64_t number(int row, int c) const { return m_source->number(shown(row), c); }
     QString written(std::int64_t number, int c) const;
+    /// The same as a cell of the row says it.
+    QString written(std::int64_t number, int row, int c) const {
+        return m_source->written(number, shown(row), c, book());
+    }
 
     int realRows() const { return static_cast<int>(m_rows.size()); }
     /// The row that waits for a new one to be typed; -1 where none can be typed.

@@ -64,6 +64,9 @@ public:
 
     virtual QString text(const void* row, int c, const Book& book) const = 0;
     virtual std::int64_t number(const void* row, int c) const = 0;
+    /// A number as that cell would say it.
+    virtual QString written(
+        std::int64_t number, const void* row, int c, const Book& book) const = 0;
     virtual bool applies(const void* row, int c) const = 0;
     virtual QString whereFrom(const void* row, int c, const Book& book) const = 0;
     virtual QStringList choices(const void* row, int c, const Book& book) const = 0;

@@ -15,9 +15,16 @@ constexpr Column<Row> fromColumn() {
 }
 
 template <class Row>
+Unit unitOfTask(const Row& row) {
+    return unitOf(row.task);
+}
+
+template <class Row>
 constexpr Column<Row> unitColumn() {
-    return {.title = QT_TRANSLATE_NOOP("Column", "Unit"),
-        .read = [](const Row& row, const Book&) { return text(word(unitOf(row.task))); }};
+    return {
+        .title = QT_TRANSLATE_NOOP("Column", "Unit"), .read = [](const Row& row, const Book& book) {
+            return text(unitText(unitOf(row.task), book.prices.shop().unit));
+        }};
 }
 
 constexpr Column<Part> partColumns[] = {
@@ -31,30 +38,32 @@ constexpr Column<Part> partColumns[] = {
 constexpr Column<Consumable> consumableColumns[] = {
     textColumn<&Consumable::name>(QT_TRANSLATE_NOOP("Column", "Consumable")),
     moneyColumn<&Consumable::price>(QT_TRANSLATE_NOOP("Column", "Price")),
-    wholeColumn<&Consumable::feetEach, 1, 1'000'000>(
-        QT_TRANSLATE_NOOP("Column", "One serves, ft of trim")),
+    runColumn<&Consumable::feetEach, 1'000'000>(
+        QT_TRANSLATE_NOOP("Column", "Trim that one serves")),
     fromColumn<Consumable>(),
     textColumn<&Consumable::note>(QT_TRANSLATE_NOOP("Column", "Note")),
 };
 
 constexpr Column<LabourRate> rateColumns[] = {
-    wordColumn<&LabourRate::task>(QT_TRANSLATE_NOOP("Column", "Task")),
-    minutesColumn<&LabourRate::minutes>(QT_TRANSLATE_NOOP("Column", "Minutes")),
+    taskColumn<&LabourRate::task>(QT_TRANSLATE_NOOP("Column", "Task")),
+    minutesOfUnitColumn<&LabourRate::minutes, unitOfTask<LabourRate>>(
+        QT_TRANSLATE_NOOP("Column", "Minutes")),
     unitColumn<LabourRate>(),
     fromColumn<LabourRate>(),
     textColumn<&LabourRate::source>(QT_TRANSLATE_NOOP("Column", "Source")),
 };
 
 constexpr Column<Factor> factorColumns[] = {
-    wordColumn<&Factor::condition>(QT_TRANSLATE_NOOP("Column", "Condition")),
+    conditionColumn<&Factor::condition>(QT_TRANSLATE_NOOP("Column", "Condition")),
     percentColumn<&Factor::percent>(QT_TRANSLATE_NOOP("Column", "Of the plain time")),
     fromColumn<Factor>(),
     textColumn<&Factor::source>(QT_TRANSLATE_NOOP("Column", "Source")),
 };
 
 constexpr Column<PiecePrice> piecePriceColumns[] = {
-    wordColumn<&PiecePrice::task>(QT_TRANSLATE_NOOP("Column", "Task")),
-    unitPriceColumn<&PiecePrice::price>(QT_TRANSLATE_NOOP("Column", "Price")),
+    taskColumn<&PiecePrice::task>(QT_TRANSLATE_NOOP("Column", "Task")),
+    priceOfUnitColumn<&PiecePrice::price, unitOfTask<PiecePrice>>(
+        QT_TRANSLATE_NOOP("Column", "Price")),
     unitColumn<PiecePrice>(),
     checkColumn<&PiecePrice::quoted>(QT_TRANSLATE_NOOP("Column", "Quoted for extras")),
     fromColumn<PiecePrice>(),

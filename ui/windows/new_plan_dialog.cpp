@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "windows/new_plan_dialog.h"
 
+#include "basics/amount_text.h"
 #include "basics/number_text.h"
 #include "desk/desk.h"
 #include "desk/text.h"
@@ -28,7 +29,7 @@ NewPlanDialog::NewPlanDialog(Desk& desk, QWidget* parent)
     m_builder->setEditable(true);
     m_set->setEditable(true);
     m_builder->setMinimumWidth(fontMetrics().averageCharWidth() * 40);
-    m_area->setPlaceholderText(tr("for the price per square foot only"));
+    m_area->setPlaceholderText(tr("for the price by floor area only"));
     m_refused->hide();
     for (const auto& [id, builder] : desk.book().prices.of<Builder>())
         m_builder->addItem(text(builder.name), qlonglong(id.value()));
@@ -40,7 +41,10 @@ NewPlanDialog::NewPlanDialog(Desk& desk, QWidget* parent)
     form->addRow(tr("&Builder"), m_builder);
     form->addRow(tr("Plan &set"), m_set);
     form->addRow(tr("&Plan"), m_name);
-    form->addRow(tr("&Floor area, sq ft"), m_area);
+    const LengthUnit written = desk.book().prices.shop().unit;
+    form->addRow(written == LengthUnit::millimetres ? tr("&Floor area, m²")
+                                                    : tr("&Floor area, sq ft"),
+        m_area);
     form->addRow(m_refused);
     form->addRow(buttons);
     connect(m_builder, &QComboBox::currentTextChanged, this, &NewPlanDialog::fillSets);
@@ -75,7 +79,7 @@ void NewPlanDialog::accept() {
         const auto area = parseWhole(utf8(m_area->text()), "The floor area", 0, 1'000'000);
         if (!area)
             return refuse(area.error());
-        wanted.floorArea = *area;
+        wanted.floorArea = floorCounted(*area, m_desk.book().prices.shop().unit);
     }
     auto edit = newPlan(m_desk.book(), m_desk.ids(), wanted);
     if (!edit)

@@ -43,8 +43,7 @@ constexpr Column<Plan> planColumns[] = {
     Column<Plan>{.title = QT_TRANSLATE_NOOP("Column", "Builder"), .read = builderText},
     Column<Plan>{.title = QT_TRANSLATE_NOOP("Column", "Plan set"), .read = setText},
     textColumn<&Plan::name>(QT_TRANSLATE_NOOP("Column", "Plan")),
-    wholeColumn<&Plan::floorArea, 0, 1'000'000, Zero::hidden>(
-        QT_TRANSLATE_NOOP("Column", "Floor area, sq ft")),
+    floorColumn<&Plan::floorArea>(QT_TRANSLATE_NOOP("Column", "Floor area")),
     Column<Plan>{.title = QT_TRANSLATE_NOOP("Column", "Houses"),
         .kind = CellKind::number,
         .read = housesText},

@@ -58,7 +58,7 @@ PriceListDialog::PriceListDialog(Desk& desk, QWidget* parent)
     , m_per(new QComboBox)
     , m_message(
           plainLabel(tr("Choose a price list: a row of titles with profile, length and price, and "
-                        "perhaps per, from and supplier. A price by the foot without a length is "
+                        "perhaps per, from and supplier. A price by length without one is "
                         "for every stick of its profile.")))
     , m_changes(new FigureView(tr("What changes"),
           {tr("Profile"), tr("Length"), tr("Before"), tr("After"), tr("Difference"), tr("From"),

@@ -49,32 +49,43 @@ std::int64_t pricePerFoot(const Stick& stick) {
 constexpr Column<Stick> stickColumns[] = {
     lengthColumn<&Stick::length>(QT_TRANSLATE_NOOP("Column", "Stick length")),
     moneyColumn<&Stick::price>(QT_TRANSLATE_NOOP("Column", "Price of one")),
-    Column<Stick>{.title = QT_TRANSLATE_NOOP("Column", "A foot"),
-        .kind = CellKind::money,
+    Column<Stick>{.title = QT_TRANSLATE_NOOP("Column", "By length"),
+        .kind = CellKind::runPrice,
         .number = pricePerFoot,
-        .write
-        = [](std::int64_t value,
-              const Book&) { return text(formatMoney(Money::cents(roundedQuotient(value, 100)))); },
-        .whereFrom =
-            [](const Stick&, const Book&) {
-                return QObject::tr("The price of one stick over its length in feet.");
-            }},
+        .write =
+            [](std::int64_t value, const Book& book) {
+                const UnitPrice one = priceSaid(
+                    UnitPrice::tenThousandths(value), Unit::linearFoot, book.prices.shop().unit);
+                return text(formatMoney(Money::cents(roundedQuotient(one.tenThousandths(), 100))));
+            },
+        .whereFrom
+        = [](const Stick&,
+              const Book&) { return QObject::tr("The price of one stick over its length."); }},
     checkColumn<&Stick::stocked>(QT_TRANSLATE_NOOP("Column", "Yard stocks it")),
     wordColumn<&Stick::origin>(QT_TRANSLATE_NOOP("Column", "From")).computed(),
 };
 
-Profile beginProfile(int) {
-    Profile profile; // the commonest stock, so that a name alone makes a sound row
-    profile.thickness = Length::sixteenths(11);
-    profile.width = Length::sixteenths(36);
+bool isMetric(const Desk& desk) {
+    return desk.book().prices.shop().unit == LengthUnit::millimetres;
+}
+
+constexpr Length millimetres(std::int64_t count) {
+    return Length::nanometres(count * 1'000'000);
+}
+
+/// The commonest stock, so that a name alone makes a sound row.
+Profile beginProfile(const Desk& desk) {
+    Profile profile;
+    profile.thickness = isMetric(desk) ? millimetres(18) : Length::sixteenths(11);
+    profile.width = isMetric(desk) ? millimetres(57) : Length::sixteenths(36);
     return profile;
 }
 
 TableSpec<Stick> stickSpec(Desk& desk, const std::shared_ptr<Id<Profile>>& of) {
-    const auto begin = [of](int) {
+    const auto begin = [&desk, of](int) {
         Stick stick;
         stick.profile = *of;
-        stick.length = Length::feet(16);
+        stick.length = isMetric(desk) ? millimetres(4800) : Length::feet(16);
         return stick;
     };
     TableSpec<Stick> spec = bookSpec<Stick>(desk, QObject::tr("Sticks"), stickColumns, begin);
@@ -153,8 +164,10 @@ struct StickSide {
 
 QWidget* profilesPanel(Desk& desk) {
     auto* both = new QSplitter;
-    auto* profiles = new TableModel<Profile>(
-        desk, bookSpec<Profile>(desk, QObject::tr("Profiles"), profileColumns, beginProfile), both);
+    auto* profiles = new TableModel<Profile>(desk,
+        bookSpec<Profile>(desk, QObject::tr("Profiles"), profileColumns,
+            [&desk](int) { return beginProfile(desk); }),
+        both);
     auto* left = new TablePanel(*profiles);
     addFileButton(*left);
     const auto current = std::make_shared<Id<Profile>>();

@@ -21,7 +21,8 @@ QString cellOf(const TableModelBase& model, int row, int column) {
 Cell csvCell(const TableModelBase& model, int row, int column) {
     const QString typed = cellOf(model, row, column);
     Cell cell{utf8(typed), {}};
-    if (model.kind(column) == CellKind::money || model.kind(column) == CellKind::number)
+    const CellKind kind = model.kind(column);
+    if (isNumber(kind) && kind != CellKind::length)
         cell.exact = utf8(QString(typed).remove(QLatin1Char(',')));
     return cell;
 }

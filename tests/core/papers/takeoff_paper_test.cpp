@@ -61,7 +61,7 @@ TEST(TakeoffPaper, SharesOfSeveralSourcesAreSaidApart) {
         {{Id<Opening>(2), {}, {}, "W2"}, Length::inches(99), 3}};
     total.pieces = 7;
     totals.profiles.push_back(total);
-    const std::vector<TakeoffRow> rows = takeoffRows(totals);
+    const std::vector<TakeoffRow> rows = takeoffRows(totals, LengthUnit::inches);
     ASSERT_EQ(rows.size(), 1U);
     EXPECT_EQ(rows.front().from, "W1 10, W2 8.3");
     EXPECT_EQ(rows.front().amount, Quantity::thousandths(18'250));

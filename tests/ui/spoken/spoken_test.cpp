@@ -1,21 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Whoever hears the screen instead of seeing it: everything that can take the focus, on every page,
 // dialog and menu of the sample book, says what it is called and what it is.
-#include "app/batch_run.h"
-#include "batch/opened_book.h"
-#include "stages/bid/bid_stage.h"
-#include "stages/bill/bill_stage.h"
-#include "stages/cut/cut_stage.h"
-#include "stages/hours/hours_stage.h"
-#include "stages/order/order_stage.h"
-#include "stages/plan/plan_stage.h"
-#include "stages/review/review_stage.h"
-#include "stages/takeoff/takeoff_stage.h"
+#include "ui/spoken/sample_window.h"
 #include "ui/spoken/spoken_tree.h"
 #include "ui/spoken/window_walk.h"
-#include "ui/ui_kit.h"
 #include "widgets/spoken_role.h"
-#include "windows/main_window.h"
 
 #include <QAccessible>
 #include <QFileDialog>
@@ -24,8 +13,6 @@
 #include <QMenu>
 #include <QPushButton>
 #include <QTableWidget>
-#include <QTemporaryDir>
-#include <QTest>
 
 #include <gtest/gtest.h>
 
@@ -37,56 +24,11 @@ using namespace Qt::Literals::StringLiterals;
 namespace miterbook {
 namespace {
 
-template <class Kind>
-std::unique_ptr<Stage> make(Desk& desk, FigureDesk& figures) {
-    return std::make_unique<Kind>(desk, figures);
-}
-
-/// The sample book, with a year of houses, in a window with all stages.
+/// The sample book's window, as a screen reader is told of it.
 class SpokenTest : public testing::Test {
 protected:
-    SpokenTest() {
-        QAccessible::setActive(true);
-        const std::string path = m_folder.filePath(u"shop.miterbook"_s).toStdString();
-        EXPECT_EQ(runBatch({"new", path}).status, 0);
-        EXPECT_EQ(runBatch({"bring", path, sampleFile("larkspur/larkspur.miterplan")}).status, 0);
-        const BatchRun run = runBatch({"sample", path, "--date", "2026-11-25", "--houses", "3"});
-        EXPECT_EQ(run.status, 0) << run.err;
-        auto opened = openWorkbook(path, OpenMode::write);
-        EXPECT_TRUE(opened.ok());
-        m_keeper = std::move(opened->keeper);
-        m_desk = std::make_unique<Desk>(std::move(opened->workbook), m_clock);
-        m_window = std::make_unique<MainWindow>(*m_desk, m_services,
-            std::vector<StageFactory>{make<PlanStage>, make<TakeoffStage>, make<BidStage>,
-                make<OrderStage>, make<CutStage>, make<HoursStage>, make<BillStage>,
-                make<ReviewStage>});
-        m_window->resize(1500, 900);
-        m_window->show();
-        m_window->activateWindow();
-        EXPECT_TRUE(QTest::qWaitForWindowActive(m_window.get()));
-    }
-    ~SpokenTest() override {
-        m_window->figures().stopSearch();
-        QAccessible::setActive(false);
-    }
-
-    /// A house that is being worked on, which has something on every page.
-    JobRef underway() const {
-        for (const auto& [id, house] : m_desk->book().jobs.of<House>()) {
-            if (house.stage == HouseStage::underway)
-                return {house.work, id, {}};
-        }
-        ADD_FAILURE() << "the sample has no house underway";
-        return {};
-    }
-    JobRef firstPlan() const {
-        for (const auto& [id, plan] : m_desk->book().jobs.of<Plan>()) {
-            if (plan.set)
-                return {id, {}, {}};
-        }
-        ADD_FAILURE() << "the sample has no plan";
-        return {};
-    }
+    SpokenTest() { QAccessible::setActive(true); }
+    ~SpokenTest() override { QAccessible::setActive(false); }
 
     void listen(QWidget& shown, const QString& where) {
         if (qobject_cast<QFileDialog*>(&shown))
@@ -111,12 +53,7 @@ protected:
             ADD_FAILURE() << where.toStdString() << ":" << fault.toStdString();
     }
 
-    QTemporaryDir m_folder;
-    FixedClock m_clock{Date(std::chrono::year(2026), std::chrono::month(11), std::chrono::day(25))};
-    NoServices m_services;
-    std::unique_ptr<Keeper> m_keeper;
-    std::unique_ptr<Desk> m_desk;
-    std::unique_ptr<MainWindow> m_window;
+    SampleWindow m_sample;
     int m_controls = 0;
     int m_cells = 0;
     std::set<QString> m_roles;
@@ -125,10 +62,10 @@ protected:
 
 TEST_F(SpokenTest, EveryControlOfTheWindowSaysWhatItIs) {
     WindowWalk walk(
-        *m_window, *m_desk, [this](QWidget& shown, const QString& where) { listen(shown, where); });
+        m_sample.window(), m_sample.desk(), [this](QWidget& shown, const QString& where) { listen(shown, where); });
     walk.everyPlace();
-    walk.everyStage(underway());
-    walk.everyStage(firstPlan());
+    walk.everyStage(m_sample.underway());
+    walk.everyStage(m_sample.firstPlan());
     expectAllNamed();
     // That the walk went everywhere, and not only past empty pages:
     for (const QString& title : {u"Backups"_s, u"Bring in hours"_s, u"Bring in windows"_s,

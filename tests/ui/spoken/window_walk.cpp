@@ -6,6 +6,7 @@
 #include "widgets/data_table.h"
 #include "windows/main_window.h"
 
+#include <QAbstractButton>
 #include <QApplication>
 #include <QDialog>
 #include <QListWidget>
@@ -87,7 +88,8 @@ void WindowWalk::everyStage(const JobRef& job) {
 void WindowWalk::page(const Show& show, const QString& where) {
     show();
     m_visit(m_window, where);
-    pressOn(show, where);
+    if (m_presses)
+        pressOn(show, where);
     for (const QString& title : {u"&Rows"_s, u"P&age"_s, u"&Papers"_s})
         chooseFromBar(show, title, where);
     tabs(show, where);
@@ -191,7 +193,7 @@ void WindowWalk::chooseFrom(const std::function<QMenu*()>& find, const QString& 
             continue;
         }
         // The same words do the same on every page.
-        if (found && found->isEnabled() && m_chosen.insert(word).second)
+        if (m_presses && found && found->isEnabled() && m_chosen.insert(word).second)
             press(
                 [action] {
                     if (QAction* again = action())

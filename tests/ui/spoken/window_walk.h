@@ -26,6 +26,8 @@ public:
 
     WindowWalk(MainWindow& window, Desk& desk, Visit visit);
 
+    /// Only looks at pages and menus, without pressing anything.
+    void onlyLook() { m_presses = false; }
     /// Houses, plans, each part of the book, the office.
     void everyPlace();
     /// Each stage of a plan or house.
@@ -59,6 +61,7 @@ private:
     std::set<QString> m_chosen; ///< of menus, by their words
     int m_pressed = 0;
     bool m_looking = false;
+    bool m_presses = true;
 };
 
 } // namespace miterbook

@@ -109,7 +109,8 @@ void ExtrasTab::buildEntry() {
         grid->addWidget(field, 1, column);
     };
     m_task->addItem(tr("by price alone"));
-    m_task->addItems(wordsOf<Task>());
+    for (const auto& task : Words<Task>::list)
+        m_task->addItem(text(said(task.value, m_bill.book().prices.shop().unit)));
     add(0, tr("&New extra"), m_title);
     add(1, tr("Asked b&y"), m_who);
     add(2, tr("&Task"), m_task);
@@ -164,7 +165,8 @@ Result<std::vector<ExtraLine>> ExtrasTab::typedLines() const {
     const auto quantity = parseQuantity(utf8(m_quantity->text().trimmed()));
     if (!quantity)
         return quantity.error();
-    line.quantity = *quantity;
+    line.quantity = amountCounted(
+        *quantity, unitOf(line.task), m_bill.book().prices.shop().unit);
     if (!m_material->text().trimmed().isEmpty()) {
         const auto material = parseMoney(utf8(m_material->text().trimmed()));
         if (!material)

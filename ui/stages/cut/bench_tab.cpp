@@ -92,14 +92,16 @@ QString walkingOn(const CutDesk& cut, const Level& level) {
     const Room* room = best ? cut.whole().room(best->room) : nullptr;
     if (!room)
         return {};
-    QString said = QObject::tr("%1: best in %2, from where sets are carried %3 ft.")
-                       .arg(text(level.name), text(room->name), text(formatFeet(best->walked, 0)));
+    const auto run = [&](Length length) {
+        return text(formatRunWithUnit(length, cut.book().prices.shop().unit, 0));
+    };
+    QString said = QObject::tr("%1: best in %2, from where sets are carried %3.")
+                       .arg(text(level.name), text(room->name), run(best->walked));
     const SawSpot* put = sawSpotOn(cut.book(), cut.plan(), level.id);
     const auto walked = put ? walkedFrom(cut.whole(), level.id, {put->x, put->y}) : std::nullopt;
     if (walked)
-        said += QObject::tr(" Where the saw stands it is %1 ft, %2 more.")
-                    .arg(text(formatFeet(*walked, 0)),
-                        text(formatFeet(std::max(*walked - best->walked, Length()), 0)));
+        said += QObject::tr(" Where the saw stands it is %1, %2 more.")
+                    .arg(run(*walked), run(std::max(*walked - best->walked, Length())));
     return said;
 }
 

@@ -58,10 +58,25 @@ Length faceOf(const CutDesk& cut) {
     return profile ? profile->width : Length();
 }
 
-QString thousandths(Length gap) {
+/// Too fine for the fractions of a tape.
+QString fineText(Length gap, LengthUnit written) {
+    if (written == LengthUnit::millimetres)
+        return QObject::tr("%1 mm").arg(gap.toMillimetres(), 0, 'f', 2);
     return QObject::tr("%1 in (%2 mm)")
         .arg(gap.toInches(), 0, 'f', 3)
         .arg(gap.toMillimetres(), 0, 'f', 2);
+}
+
+/// What the bow is asked of to begin with: a quarter of an inch over 8 ft, or 6 mm over 2.4 m.
+struct UsualBow {
+    QString bow;
+    QString stick;
+};
+
+UsualBow usualBow(LengthUnit written) {
+    return written == LengthUnit::millimetres
+        ? UsualBow{QStringLiteral("6"), QStringLiteral("2400")}
+        : UsualBow{QStringLiteral("1/4"), QStringLiteral("96")};
 }
 
 } // namespace
@@ -71,8 +86,9 @@ SawCheckTab::SawCheckTab(CutDesk& cut, QWidget* parent)
     , m_cut(cut)
     , m_model(testModel(cut, this))
     , m_result(plainLabel({}))
-    , m_bow(new QLineEdit(QStringLiteral("1/4")))
-    , m_stick(new QLineEdit(QStringLiteral("96")))
+    , m_written(cut.book().prices.shop().unit)
+    , m_bow(new QLineEdit(usualBow(m_written).bow))
+    , m_stick(new QLineEdit(usualBow(m_written).stick))
     , m_bowResult(plainLabel({})) {
     auto* panel = new TablePanel(*m_model);
     m_table = &panel->table();
@@ -120,12 +136,23 @@ void SawCheckTab::refresh() {
             "to %5 in a frame's last corner.")
                      .arg(std::abs(error.perCut), 0, 'f', 2)
                      .arg(error.perCut < 0 ? tr("under") : tr("over"))
-                     .arg(thousandths(error.cornerGap))
+                     .arg(fineText(error.cornerGap, style.unit))
                      .arg(error.perCut < 0 ? tr("toe") : tr("heel"))
-                     .arg(thousandths(error.lastCornerGap));
+                     .arg(fineText(error.lastCornerGap, style.unit));
     }
     m_result->setText(lines.join(QLatin1Char('\n')));
+    heedUnit();
     sayBow();
+}
+
+/// What was typed was typed in the shop's unit: when that changes, the question begins anew.
+void SawCheckTab::heedUnit() {
+    const LengthUnit now = m_cut.book().prices.shop().unit;
+    if ((now == LengthUnit::millimetres) != (m_written == LengthUnit::millimetres)) {
+        m_bow->setText(usualBow(now).bow);
+        m_stick->setText(usualBow(now).stick);
+    }
+    m_written = now;
 }
 
 void SawCheckTab::sayBow() {
@@ -144,8 +171,8 @@ void SawCheckTab::sayBow() {
                              .arg(text(
                                  formatLengthWithUnit(fence, m_cut.book().prices.shop().lengths())))
                              .arg(off, 0, 'f', 2)
-                             .arg(thousandths(
-                                 angleError(90, 90 - 2 * off, faceOf(m_cut), 1).cornerGap)));
+                             .arg(fineText(
+                                 angleError(90, 90 - 2 * off, faceOf(m_cut), 1).cornerGap, unit)));
 }
 
 void SawCheckTab::forget() {

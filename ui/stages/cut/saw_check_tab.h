@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "basics/length_text.h"
+
 #include <QWidget>
 
 class QLabel;
@@ -24,6 +26,7 @@ public:
 
 private:
     void refresh();
+    void heedUnit();
     void sayBow();
     void forget();
 
@@ -31,6 +34,7 @@ private:
     TableModelBase* m_model;
     DataTable* m_table = nullptr;
     QLabel* m_result;
+    LengthUnit m_written; ///< in which the two below are typed
     QLineEdit* m_bow;
     QLineEdit* m_stick;
     QLabel* m_bowResult;

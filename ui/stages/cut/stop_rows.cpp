@@ -155,7 +155,7 @@ std::vector<FigureRow> stickRows(const CutDesk& cut) {
         FigureRow row;
         row.cells = {countCell(stick.number), {cutText(done, stick.pieces.size()), std::nullopt},
             wordCell(cut.book().prices.profileName(stick.profile)),
-            {text(stickText(stick.length)), static_cast<double>(stick.length.nm())},
+            {text(stickText(stick.length, style.unit)), static_cast<double>(stick.length.nm())},
             wordCell(stick.fromRack ? "rack" : "new"), lengthCell(stick.left, style),
             {remainderText(cut, stick, done), std::nullopt},
             {pieces.join(QStringLiteral("  |  ")), std::nullopt}};

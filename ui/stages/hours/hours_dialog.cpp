@@ -4,6 +4,7 @@
 #include "desk/desk.h"
 #include "figures/figure_cells.h"
 #include "figures/figure_view.h"
+#include "hours/done_units.h"
 #include "io/file_bytes.h"
 #include "io/hours_edit.h"
 #include "stages/hours/week_columns.h"
@@ -22,11 +23,12 @@ namespace miterbook {
 namespace {
 
 FigureRow goodRow(const TimeEntry& entry, const Book& book, const QString& standing) {
-    const QString what = whatText(entry.work, entry.task, entry.kind);
+    const LengthUnit written = book.prices.shop().unit;
+    const QString what = whatText(entry.work, entry.task, entry.kind, written);
     const QString person = personText(entry.person, book);
     const QString house = houseText(entry.house, book);
     return {{wordCell(isoDate(entry.date)), {person, {}}, {house, {}}, {what, {}},
-                hoursCell(entry.time), quantityCell(entry.done), {standing, {}}},
+                hoursCell(entry.time), quantityCell(amountSaid(entry.done, doneUnit(entry), written)), {standing, {}}},
         {}, false};
 }
 

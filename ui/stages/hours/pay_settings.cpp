@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "stages/hours/pay_settings.h"
 
+#include "hours/done_units.h"
 #include "hours/hours_checks.h"
 #include "io/hours_words.h"
 #include "stages/hours/week_columns.h"
@@ -75,11 +76,20 @@ constexpr Column<CrewPay> basisColumns[] = {
     wordColumn<&CrewPay::basis>(QT_TRANSLATE_NOOP("Column", "Paid")),
 };
 
+Unit doneUnitOfRate(const PieceRate& rate) {
+    return doneUnit(rate.work, rate.task);
+}
+
 constexpr Column<PieceRate> rateOfPieces[] = {
     whoColumn<PieceRate, true>(),
     wordColumn<&PieceRate::work>(QT_TRANSLATE_NOOP("Column", "Piece of work")),
-    wordColumn<&PieceRate::task>(QT_TRANSLATE_NOOP("Column", "Task")),
-    unitPriceColumn<&PieceRate::pay>(QT_TRANSLATE_NOOP("Column", "Pay for one")),
+    taskColumn<&PieceRate::task>(QT_TRANSLATE_NOOP("Column", "Task")),
+    priceOfUnitColumn<&PieceRate::pay, doneUnitOfRate>(QT_TRANSLATE_NOOP("Column", "Pay for one")),
+    Column<PieceRate>{.title = QT_TRANSLATE_NOOP("Column", "Unit"),
+        .read =
+            [](const PieceRate& rate, const Book& book) {
+                return text(unitText(doneUnitOfRate(rate), book.prices.shop().unit));
+            }},
 };
 
 template <class Row>

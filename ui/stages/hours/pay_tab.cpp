@@ -4,9 +4,11 @@
 #include "desk/desk.h"
 #include "figures/figure_cells.h"
 #include "figures/figure_view.h"
+#include "hours/done_units.h"
 #include "job/week_pay.h"
 #include "papers/payroll_words.h"
 #include "stages/hours/pay_settings.h"
+#include "stages/hours/week_columns.h"
 #include "stages/hours/week_desk.h"
 #include "widgets/plain_text.h"
 
@@ -18,17 +20,20 @@ namespace miterbook {
 
 namespace {
 
-FigureRow payRow(const PayLine& line) {
+FigureRow payRow(const PayLine& line, LengthUnit written) {
     FigureRow row;
     row.cells = {wordCell(line.name), wordCell(word(line.basis)), hoursCell(line.time),
         hoursCell(line.overtime), moneyCell(line.wages), moneyCell(line.piecePay),
         moneyCell(line.extra), moneyCell(line.total())};
     QStringList pieces;
-    for (const PieceEarning& piece : line.pieces)
+    for (const PieceEarning& piece : line.pieces) {
+        const Unit unit = doneUnit(piece.work, piece.task);
         pieces << PayTab::tr("%1 %2 at %3 = %4")
-                      .arg(text(formatQuantity(piece.done)),
-                          text(piece.task == Task::other ? word(piece.work) : word(piece.task)),
-                          text(formatUnitPrice(piece.rate)), text(formatMoney(piece.pay)));
+                      .arg(text(formatQuantity(amountSaid(piece.done, unit, written))),
+                          whatText(piece.work, piece.task, TimeKind::work, written),
+                          text(formatUnitPrice(priceSaid(piece.rate, unit, written))),
+                          text(formatMoney(piece.pay)));
+    }
     row.from = PayTab::tr("%1 hours at the wage.").arg(text(formatHours(line.paidByHour)))
         + (pieces.isEmpty() ? QString() : u' ' + pieces.join(QStringLiteral("; ")) + u'.');
     return row;
@@ -71,7 +76,7 @@ void PayTab::refresh() {
     m_sheet = weekPay(m_week.book(), m_week.first());
     std::vector<FigureRow> rows;
     for (const PayLine& line : m_sheet.lines)
-        rows.push_back(payRow(line));
+        rows.push_back(payRow(line, m_week.book().prices.shop().unit));
     if (!rows.empty()) {
         FigureRow total;
         total.cells.assign(8, emptyCell());

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "stages/hours/progress_rows.h"
 
+#include "basics/amount_text.h"
+#include "hours/done_units.h"
 #include "hours/hours_checks.h"
 #include "job/say_done.h"
 #include "widgets/columns.h"
@@ -91,8 +93,10 @@ Result<void> typeDone(ProgressRow& row, const QString& typed, const Book& book) 
     return checkWorkDone({{}, row.house, row.work.work, *percent});
 }
 
-QString howKnown(const ProgressRow& row, const Book&) {
+QString howKnown(const ProgressRow& row, const Book& book) {
     const WorkProgress& work = row.work;
+    const Unit unit = doneUnit(work.work);
+    const LengthUnit written = book.prices.shop().unit;
     const QString percent = text(formatPercent(work.done));
     if (row.all)
         return said("The shares of the pieces of work, weighted by the hours bid.");
@@ -101,8 +105,9 @@ QString howKnown(const ProgressRow& row, const Book&) {
         return said("%1 %: the share of which every piece is ticked as hung.").arg(percent);
     case DoneBy::units:
         return said("%1 %: %2 %3 finished of %4 bid.")
-            .arg(percent, text(formatQuantity(work.unitsDone)), text(word(doneUnit(work.work))),
-                text(formatQuantity(work.unitsBid)));
+            .arg(percent, text(formatQuantity(amountSaid(work.unitsDone, unit, written))),
+                text(unitText(unit, written)),
+                text(formatQuantity(amountSaid(work.unitsBid, unit, written))));
     case DoneBy::said:
         return said("%1 %, as was typed here. It counts until something is ticked or written down "
                     "as finished.")

@@ -42,7 +42,7 @@ TimerBar::TimerBar(WeekDesk& week, QWidget* parent)
     m_person->setAccessibleName(tr("Whose timer"));
     m_what->setAccessibleName(tr("What the timer is for"));
     m_what->setEditable(true);
-    m_what->addItems(whatChoices());
+    m_what->addItems(whatChoices(week.book().prices.shop().unit));
     m_hours->setAccessibleName(tr("Hours to write down in place of what the timer ran"));
     m_hours->setPlaceholderText(tr("or hours"));
     m_hours->setMaximumWidth(fontMetrics().averageCharWidth() * 12);
@@ -211,7 +211,8 @@ void TimerBar::refresh() {
     }
     const auto seconds = secondsRun(*held, m_week.desk().clock().timestamp());
     m_state->setText(tr("%1 at %2, %3 %4")
-                         .arg(whatText(held->work, held->task, held->kind),
+                         .arg(whatText(held->work, held->task, held->kind,
+                                 m_week.book().prices.shop().unit),
                              houseText(held->house, m_week.book()), ran(seconds ? *seconds : 0),
                              running ? tr("running") : tr("standing")));
 }

@@ -2,6 +2,8 @@
 #include "stages/hours/week_columns.h"
 
 #include "basics/typed_date.h"
+#include "book/said_words.h"
+#include "hours/done_units.h"
 #include "io/hours_words.h"
 #include "widgets/columns.h"
 
@@ -75,9 +77,9 @@ constexpr Column<Row> whatColumn() {
     return {.title = QT_TRANSLATE_NOOP("Column", "What"),
         .kind = CellKind::choice,
         .read =
-            [](const Row& row, const Book&) {
+            [](const Row& row, const Book& book) {
                 const auto& key = keyIn(row);
-                return whatText(key.work, key.task, key.kind);
+                return whatText(key.work, key.task, key.kind, book.prices.shop().unit);
             },
         .edit = [](Row& row, const QString& typed, const Book&) -> Result<void> {
             const auto what = workCalled(utf8(typed.trimmed()));
@@ -89,21 +91,34 @@ constexpr Column<Row> whatColumn() {
             key.kind = what->kind;
             return {};
         },
-        .choices = [](const Row&, const Book&) { return whatChoices(); },
+        .choices
+        = [](const Row&, const Book& book) { return whatChoices(book.prices.shop().unit); },
         .letters = 20}; // stool and apron window
+}
+
+/// The unit of what is finished of a line.
+Unit doneUnitOf(const WeekKey& key) {
+    return doneUnit(key.work, key.task);
 }
 
 template <std::size_t day>
 constexpr Column<WeekRow> dayColumn(const char* title) {
     return {.title = title,
         .kind = CellKind::number,
-        .read = [](const WeekRow& row, const Book&) { return dayText(row.line.days[day]); },
-        .edit = [](WeekRow& row, const QString& typed, const Book&) -> Result<void> {
+        .read =
+            [](const WeekRow& row, const Book& book) {
+                WeekCell cell = row.line.days[day];
+                cell.done = amountSaid(
+                    cell.done, doneUnitOf(row.line.key), book.prices.shop().unit);
+                return dayText(cell);
+            },
+        .edit = [](WeekRow& row, const QString& typed, const Book& book) -> Result<void> {
             const auto cell = readDay(typed);
             if (!cell)
                 return cell.error();
             row.line.days[day].time = cell->time;
-            row.line.days[day].done = cell->done;
+            row.line.days[day].done = amountCounted(
+                cell->done, doneUnitOf(row.line.key), book.prices.shop().unit);
             return {};
         },
         .number = [](const WeekRow& row) { return row.line.days[day].time.minutes(); },
@@ -123,8 +138,9 @@ constexpr Column<WeekRow> totalColumn{.title = QT_TRANSLATE_NOOP("Column", "Hour
 constexpr Column<WeekRow> doneColumn{.title = QT_TRANSLATE_NOOP("Column", "Finished"),
     .kind = CellKind::number,
     .read =
-        [](const WeekRow& row, const Book&) {
-            const Quantity done = row.line.done();
+        [](const WeekRow& row, const Book& book) {
+            const Quantity done = amountSaid(
+                row.line.done(), doneUnitOf(row.line.key), book.prices.shop().unit);
             return done == Quantity() ? QString() : text(formatQuantity(done));
         },
     .number = [](const WeekRow& row) { return row.line.done().thousandths(); }};
@@ -173,13 +189,17 @@ Result<void> typeEntryDate(TimeEntry& row, const QString& typed, const Book& boo
         row, parseTypedDate(utf8(typed), book.prices.shop().monthFirst, book.prices.day()));
 }
 
+Unit doneUnitOfEntry(const TimeEntry& entry) {
+    return doneUnit(entry);
+}
+
 constexpr Column<TimeEntry> entryColumnList[] = {
     dateColumn<&TimeEntry::date>(QT_TRANSLATE_NOOP("Column", "Date")).editedBy(typeEntryDate),
     personColumn<TimeEntry>(),
     houseColumn<TimeEntry>(),
     whatColumn<TimeEntry>(),
     entryHours,
-    quantityColumn<&TimeEntry::done>(QT_TRANSLATE_NOOP("Column", "Finished")),
+    amountColumn<&TimeEntry::done, doneUnitOfEntry>(QT_TRANSLATE_NOOP("Column", "Finished")),
     textColumn<&TimeEntry::note>(QT_TRANSLATE_NOOP("Column", "Note")),
 };
 
@@ -200,20 +220,20 @@ std::span<const Column<TimeEntry>> entryColumns() {
     return entryColumnList;
 }
 
-QString whatText(PieceOfWork work, Task task, TimeKind kind) {
+QString whatText(PieceOfWork work, Task task, TimeKind kind, LengthUnit written) {
     if (kind != TimeKind::work)
         return text(word(kind));
-    return text(task == Task::other ? word(work) : word(task));
+    return text(task == Task::other ? word(work) : said(task, written));
 }
 
-QStringList whatChoices() {
+QStringList whatChoices(LengthUnit written) {
     QStringList all = wordsOf<PieceOfWork>();
     for (const QString& kind : wordsOf<TimeKind>()) {
         if (!all.contains(kind) && kind != text(word(TimeKind::work)))
             all << kind;
     }
-    for (const QString& task : wordsOf<Task>())
-        all << task;
+    for (const auto& task : Words<Task>::list)
+        all << text(said(task.value, written));
     return all;
 }
 

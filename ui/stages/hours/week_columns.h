@@ -16,9 +16,9 @@ std::span<const Column<WeekRow>> weekColumns(WeekStart start);
 std::span<const Column<TimeEntry>> entryColumns();
 
 /// "doors", "prehung door", "travel": what somebody did, in one word.
-QString whatText(PieceOfWork work, Task task, TimeKind kind);
+QString whatText(PieceOfWork work, Task task, TimeKind kind, LengthUnit written);
 /// All that can be chosen there.
-QStringList whatChoices();
+QStringList whatChoices(LengthUnit written);
 QString personText(Id<CrewMember> person, const Book& book);
 /// "shop" for the shop's own time.
 QString houseText(Id<House> house, const Book& book);

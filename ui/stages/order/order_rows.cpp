@@ -18,24 +18,24 @@ QString planText(const JobFigures& figures, Id<Profile> profile, const PriceBook
     const StickPlan* plan = planOf(figures, profile);
     if (!plan)
         return {};
-    return QObject::tr("%1 LF of pieces; the sticks cost %2, %3.")
-        .arg(text(formatFeet(plan->needed)), text(formatMoney(plan->cost, prices.shop().currency)),
-            boundText({*plan}, prices));
+    return QObject::tr("%1 of pieces; the sticks cost %2, %3.")
+        .arg(runText(plan->needed, prices.shop().unit),
+            text(formatMoney(plan->cost, prices.shop().currency)), boundText({*plan}, prices));
 }
 
-FigureCell stickCell(Length stick) {
-    return {stickText(stick), static_cast<double>(stick.nm())};
+FigureCell stickCell(Length stick, const PriceBook& prices) {
+    return {stickText(stick, prices.shop()), static_cast<double>(stick.nm())};
 }
 
 FigureRow stickRow(const BuyLine& line, const JobFigures& figures, const PriceBook& prices) {
-    return {
-        {wordCell(prices.profileName(line.profile)), stickCell(line.length), countCell(line.count),
-            countCell(line.spare), moneyCell(line.price), moneyCell(line.cost())},
+    return {{wordCell(prices.profileName(line.profile)), stickCell(line.length, prices),
+                countCell(line.count), countCell(line.spare), moneyCell(line.price),
+                moneyCell(line.cost())},
         planText(figures, line.profile, prices), false};
 }
 
 FigureRow rackRow(const RackLine& line, const PriceBook& prices) {
-    return {{wordCell(prices.profileName(line.profile)), stickCell(line.length),
+    return {{wordCell(prices.profileName(line.profile)), stickCell(line.length, prices),
                 countCell(line.count), wordCell("from the rack"), emptyCell(), emptyCell()},
         QObject::tr("An offcut on hand: it is used before a stick is bought."), false};
 }
@@ -67,7 +67,7 @@ FigureRow patternRow(const StickPlan& plan, const CutPattern& pattern, const Pri
     for (const Length piece : pattern.pieces)
         used += piece;
     FigureRow row;
-    row.cells = {wordCell(prices.profileName(plan.profile)), stickCell(pattern.stick),
+    row.cells = {wordCell(prices.profileName(plan.profile)), stickCell(pattern.stick, prices),
         wordCell(pattern.offcut ? "rack" : "new"), countCell(pattern.times),
         lengthCell(pattern.stick - used, style), {piecesText(pattern, style), std::nullopt}};
     row.from = QObject::tr("Pieces by long point. What is left is before saw kerf.");
@@ -89,10 +89,17 @@ QString boundText(const std::vector<StickPlan>& plans, const PriceBook& prices) 
         .arg(text(formatMoney(gap, prices.shop().currency)));
 }
 
-QString stickText(Length stick) {
+QString stickText(Length stick, const Shop& shop) {
     const std::int64_t foot = Length::feet(1).nm();
+    if (shop.unit == LengthUnit::millimetres)
+        return text(formatLengthWithUnit(stick, shop.lengths()));
     return stick.nm() % foot == 0 ? QObject::tr("%1 ft").arg(stick.nm() / foot)
                                   : text(formatLengthWithUnit(stick, {LengthUnit::feetInches, 16}));
+}
+
+QString runText(Length run, LengthUnit written) {
+    return QStringLiteral("%1 %2").arg(
+        text(formatRun(run, written)), text(unitText(Unit::linearFoot, written)));
 }
 
 std::vector<FigureRow> buyRows(const JobFigures& figures, const PriceBook& prices) {

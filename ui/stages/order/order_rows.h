@@ -18,7 +18,10 @@ std::vector<FigureRow> patternRows(const JobFigures& figures, const PriceBook& p
 /// the best possible".
 QString boundText(const std::vector<StickPlan>& plans, const PriceBook& prices);
 
-/// "16 ft", or "7' 6\"" where a stick is not whole feet long.
-QString stickText(Length stick);
+/// "16 ft", or "7' 6\"" where a stick is not whole feet long; "4800 mm" where the shop writes so.
+QString stickText(Length stick, const Shop& shop);
+
+/// "421.3 LF", "128.4 m".
+QString runText(Length run, LengthUnit written);
 
 } // namespace miterbook

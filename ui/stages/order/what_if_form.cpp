@@ -32,8 +32,10 @@ WhatIfForm::WhatIfForm(QWidget* parent)
     , m_lengthRow(new QHBoxLayout(m_lengthBox))
     , m_stick(new QComboBox(this))
     , m_price(addLine(tr("Price of that stick"), {}))
-    , m_less(addLine(tr("Feet less"), QStringLiteral("0"))) {
+    , m_less(addLine({}, QStringLiteral("0")))
+    , m_lessLabel(new QLabel(this)) {
     build();
+    sayUnits({});
 }
 
 QLineEdit* WhatIfForm::addLine(const QString& name, const QString& hint) {
@@ -64,12 +66,21 @@ void WhatIfForm::build() {
     form->addRow(tr("&Kerf"), m_kerf);
     form->addRow(tr("Lengths at the yard today"), m_lengthBox);
     form->addRow(tr("&One stick at another price"), offer);
-    form->addRow(tr("&Buy so many feet less"), m_less);
+    form->addRow(m_lessLabel, m_less);
+    m_lessLabel->setBuddy(m_less);
     if (auto* label = qobject_cast<QLabel*>(form->labelForField(offer)))
         label->setBuddy(m_stick);
 }
 
+void WhatIfForm::sayUnits(const Shop& shop) {
+    m_written = shop.unit;
+    const bool metric = m_written == LengthUnit::millimetres;
+    m_lessLabel->setText(metric ? tr("&Buy so many metres less") : tr("&Buy so many feet less"));
+    m_less->setAccessibleName(metric ? tr("Metres less") : tr("Feet less"));
+}
+
 void WhatIfForm::offer(const JobFigures& figures, const PriceBook& prices) {
+    sayUnits(prices.shop());
     m_kerf->setPlaceholderText(text(formatLength(prices.practice().kerf, prices.shop().lengths())));
     std::vector<Length> lengths;
     std::vector<Choice> sticks;
@@ -81,11 +92,11 @@ void WhatIfForm::offer(const JobFigures& figures, const PriceBook& prices) {
     }
     std::ranges::sort(lengths);
     lengths.erase(std::unique(lengths.begin(), lengths.end()), lengths.end());
-    offerLengths(lengths);
+    offerLengths(lengths, prices.shop());
     offerSticks(sticks, prices);
 }
 
-void WhatIfForm::offerLengths(const std::vector<Length>& lengths) {
+void WhatIfForm::offerLengths(const std::vector<Length>& lengths, const Shop& shop) {
     std::vector<Length> present;
     for (const auto& [length, box] : m_lengths)
         present.push_back(length);
@@ -97,7 +108,7 @@ void WhatIfForm::offerLengths(const std::vector<Length>& lengths) {
     }
     m_lengths.clear();
     for (const Length length : lengths) {
-        const QString name = stickText(length);
+        const QString name = stickText(length, shop);
         auto* box = new QCheckBox(name, m_lengthBox);
         box->setChecked(true);
         box->setAccessibleName(tr("The yard has %1 today").arg(name));
@@ -114,18 +125,20 @@ void WhatIfForm::offerSticks(const std::vector<Choice>& sticks, const PriceBook&
     m_sticks = sticks;
     m_stick->clear();
     for (const Choice& stick : sticks)
-        m_stick->addItem(
-            tr("%1, %2").arg(text(prices.profileName(stick.profile)), stickText(stick.length)));
+        m_stick->addItem(tr("%1, %2").arg(
+            text(prices.profileName(stick.profile)), stickText(stick.length, prices.shop())));
 }
 
 Result<WhatIf> WhatIfForm::whatIf() const {
     WhatIf whatIf;
     if (const QString typed = m_kerf->text().trimmed(); !typed.isEmpty()) {
-        const auto kerf = parseLength(utf8(typed));
+        const auto kerf = parseLength(utf8(typed), m_written);
         if (!kerf)
             return inField(tr("Kerf"), kerf.error());
         if (*kerf < Length() || *kerf > Length::sixteenths(8))
-            return badInput(utf8(tr("Kerf: a cut takes between 0 and 1/2 in.")));
+            return badInput(utf8(
+                tr("Kerf: a cut takes between 0 and %1.")
+                    .arg(m_written == LengthUnit::millimetres ? tr("12.7 mm") : tr("1/2 in"))));
         whatIf.kerf = *kerf;
     }
     for (const auto& [length, box] : m_lengths) {
@@ -135,10 +148,13 @@ Result<WhatIf> WhatIfForm::whatIf() const {
     if (const auto read = readOffer(whatIf); !read)
         return read.error();
     if (const QString typed = m_less->text().trimmed(); !typed.isEmpty()) {
-        const auto feet = parseWhole(utf8(typed), "feet", 0, 100'000);
-        if (!feet)
-            return inField(tr("Feet less"), feet.error());
-        whatIf.less = Length::feet(*feet);
+        const bool metric = m_written == LengthUnit::millimetres;
+        const auto less = parseWhole(
+            utf8(typed), metric ? "metres" : "feet", 0, metric ? 30'000 : 100'000);
+        if (!less)
+            return inField(m_less->accessibleName(), less.error());
+        constexpr std::int64_t metre = 1'000'000'000;
+        whatIf.less = metric ? Length::nanometres(*less * metre) : Length::feet(*less);
     }
     return whatIf;
 }

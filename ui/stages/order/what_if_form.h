@@ -9,6 +9,7 @@
 class QCheckBox;
 class QComboBox;
 class QHBoxLayout;
+class QLabel;
 class QLineEdit;
 
 namespace miterbook {
@@ -40,7 +41,8 @@ private:
 
     void build();
     QLineEdit* addLine(const QString& name, const QString& hint);
-    void offerLengths(const std::vector<Length>& lengths);
+    void sayUnits(const Shop& shop);
+    void offerLengths(const std::vector<Length>& lengths, const Shop& shop);
     void offerSticks(const std::vector<Choice>& sticks, const PriceBook& prices);
     Result<void> readOffer(WhatIf& whatIf) const;
 
@@ -52,6 +54,8 @@ private:
     std::vector<Choice> m_sticks;
     QLineEdit* m_price;
     QLineEdit* m_less;
+    QLabel* m_lessLabel;
+    LengthUnit m_written = LengthUnit::inches;
 };
 
 } // namespace miterbook

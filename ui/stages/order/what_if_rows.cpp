@@ -15,9 +15,11 @@ FigureRow moneyRow(const QString& what, Money now, Money then, const QString& fr
         false};
 }
 
-FigureRow lengthRow(const QString& what, Length now, Length then, const QString& from) {
-    return {
-        {{what, std::nullopt}, feetCell(now), feetCell(then), feetCell(then - now)}, from, false};
+FigureRow boughtRow(Length now, Length then, LengthUnit written, const QString& from) {
+    const QString what = QObject::tr("%1 bought").arg(text(unitText(Unit::linearFoot, written)));
+    return {{{what, std::nullopt}, runCell(now, written), runCell(then, written),
+                runCell(then - now, written)},
+        from, false};
 }
 
 FigureRow countRow(const QString& what, int now, int then, const QString& from) {
@@ -50,9 +52,9 @@ std::vector<FigureRow> whatIfRows(const std::vector<StickPlan>& now,
         QObject::tr("As it is %1; what if: %2. Spare sticks and parts are not counted.")
             .arg(boundText(now, prices), boundText(then, prices))));
     rows.back().strong = true;
-    const QString feet
-        = QObject::tr("The pieces themselves come to %1 LF.").arg(text(formatFeet(neededBy(now))));
-    rows.push_back(lengthRow(QObject::tr("LF bought"), a.bought, b.bought, feet));
+    const LengthUnit written = prices.shop().unit;
+    rows.push_back(boughtRow(a.bought, b.bought, written,
+        QObject::tr("The pieces themselves come to %1.").arg(runText(neededBy(now), written))));
     rows.push_back(countRow(QObject::tr("sticks bought"), a.sticks, b.sticks, {}));
     rows.push_back(countRow(QObject::tr("offcuts from the rack"), a.fromRack, b.fromRack, {}));
     rows.push_back(countRow(QObject::tr("ways of cutting a stick"), a.patterns, b.patterns,

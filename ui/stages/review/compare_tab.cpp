@@ -34,12 +34,12 @@ FigureCell shareCell(double share) {
         share};
 }
 
-FigureRow groupRow(const GroupResult& group, const std::string& name) {
+FigureRow groupRow(const GroupResult& group, const std::string& name, LengthUnit written) {
     FigureRow row;
     row.cells = {wordCell(name), countCell(group.houses), hoursCell(group.bid),
         hoursCell(group.used), moneyCell(group.price), moneyCell(group.profit()),
         moneyCell(group.profitPerHouse()), moneyCell(group.profitPerHour()),
-        decimalCell(group.hoursPerOpening, 2), decimalCell(group.hoursPer100Base, 2),
+        decimalCell(group.hoursPerOpening, 2), decimalCell(group.hoursPer100(written), 2),
         shareCell(group.overrun), decimalCell(group.overrunSpread * 100, 1),
         shareCell(group.expected.mean), decimalCell(group.callbacks, 1)};
     row.from = CompareTab::tr("The overrun is the mean over its houses of hours used against hours "
@@ -51,7 +51,8 @@ FigureRow groupRow(const GroupResult& group, const std::string& name) {
     return row;
 }
 
-PictureBar barOf(const GroupResult& group, const QString& name, Shown shown, const QString& sign) {
+PictureBar barOf(const GroupResult& group, const QString& name, Shown shown, const Shop& shop) {
+    const QString sign = text(shop.currency);
     switch (shown) {
     case Shown::perHour:
         return {name, static_cast<double>(group.profitPerHour().cents()) / 100,
@@ -64,11 +65,13 @@ PictureBar barOf(const GroupResult& group, const QString& name, Shown shown, con
     case Shown::opening:
         return {name, group.hoursPerOpening, QString::number(group.hoursPerOpening, 'f', 2)};
     default:
-        return {name, group.hoursPer100Base, QString::number(group.hoursPer100Base, 'f', 2)};
+        return {name, group.hoursPer100(shop.unit),
+            QString::number(group.hoursPer100(shop.unit), 'f', 2)};
     }
 }
 
-QString axisOf(Shown shown, const QString& sign) {
+QString axisOf(Shown shown, const Shop& shop) {
+    const QString sign = text(shop.currency);
     switch (shown) {
     case Shown::perHour:
         return CompareTab::tr("profit for each man-hour, %1").arg(sign);
@@ -79,7 +82,7 @@ QString axisOf(Shown shown, const QString& sign) {
     case Shown::opening:
         return CompareTab::tr("hours for each door or window");
     default:
-        return CompareTab::tr("hours for 100 ft of base");
+        return CompareTab::tr("hours for 100 %1 of base").arg(text(runUnit(shop.unit)));
     }
 }
 
@@ -93,7 +96,7 @@ CompareTab::CompareTab(ReviewDesk& review, QWidget* parent)
     , m_hint(plainLabel({}))
     , m_view(new FigureView(tr("Houses compared"),
           {tr("Name"), tr("Houses"), tr("Hours bid"), tr("Used"), tr("Price"), tr("Profit"),
-              tr("Per house"), tr("Per hour"), tr("Hours an opening"), tr("Hours 100 ft base"),
+              tr("Per house"), tr("Per hour"), tr("Hours an opening"), tr("Hours 100 of base"),
               tr("Overrun"), tr("Scatter, %"), tr("Expected"), tr("Callbacks")}))
     , m_picture(new BarPicture(tr("Picture of the comparison"))) {
     m_by->setAccessibleName(tr("Compare by"));
@@ -101,7 +104,7 @@ CompareTab::CompareTab(ReviewDesk& review, QWidget* parent)
         m_by->addItem(tr("by %1").arg(by));
     m_what->setAccessibleName(tr("What the picture shows"));
     m_what->addItems({tr("profit per man-hour"), tr("profit per house"), tr("hours over the bid"),
-        tr("hours per opening"), tr("hours per 100 ft of base")});
+        tr("hours per opening"), tr("hours per 100 of base")});
     auto* top = new QHBoxLayout;
     top->addWidget(m_by);
     top->addWidget(m_what);
@@ -142,13 +145,13 @@ void CompareTab::refresh() {
     m_stale = false;
     const auto by = static_cast<CompareBy>(m_by->currentIndex());
     const auto shown = static_cast<Shown>(m_what->currentIndex());
-    const QString sign = text(m_review.book().prices.shop().currency);
+    const Shop& shop = m_review.book().prices.shop();
     std::vector<FigureRow> rows;
     std::vector<PictureBar> bars;
     for (const GroupResult& group : compareHouses(m_review.results(), by)) {
         const std::string name = groupName(m_review.book(), by, group.key);
-        rows.push_back(groupRow(group, name));
-        bars.push_back(barOf(group, text(name), shown, sign));
+        rows.push_back(groupRow(group, name, shop.unit));
+        bars.push_back(barOf(group, text(name), shown, shop));
     }
     m_hint->setText(rows.empty()
             ? tr("No house is finished yet. Set its stage to finished on the Houses screen.")
@@ -156,7 +159,7 @@ void CompareTab::refresh() {
                 tr("%1 finished houses")));
     m_view->setRows(std::move(rows));
     m_picture->setBars(tr("%1, %2").arg(m_what->currentText(), m_by->currentText()),
-        axisOf(shown, sign), tr("over zero"), tr("under zero"), bars);
+        axisOf(shown, shop), tr("over zero"), tr("under zero"), bars);
 }
 
 } // namespace miterbook

@@ -15,7 +15,8 @@ namespace miterbook {
 
 namespace {
 
-FigureRow workRow(const WorkResult& work) {
+FigureRow workRow(const WorkResult& work, LengthUnit written) {
+    const Unit unit = doneUnit(work.work);
     FigureRow row;
     row.cells = {wordCell(word(work.work)), hoursCell(work.bid), hoursCell(work.used),
         hoursCell(work.used - work.bid), moneyCell(work.price), moneyCell(work.bidCost),
@@ -23,7 +24,8 @@ FigureRow workRow(const WorkResult& work) {
     row.from = HouseTab::tr(
         "Cost is what was bid with the hours used in place of those bid, at the "
         "crew rate of the bid. %1 %2 were bid.")
-                   .arg(text(formatQuantity(work.units)), text(word(doneUnit(work.work))));
+                   .arg(text(formatQuantity(amountSaid(work.units, unit, written))),
+                       text(unitText(unit, written)));
     return row;
 }
 
@@ -71,7 +73,7 @@ void HouseTab::refresh() {
     } else {
         const HouseResult result = resultOf(m_review.book(), *house);
         for (const WorkResult& work : result.works)
-            rows.push_back(workRow(work));
+            rows.push_back(workRow(work, m_review.book().prices.shop().unit));
         rows.push_back(totalRow(result));
         const QString sign = text(m_review.book().prices.shop().currency);
         m_summary->setText(

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "stages/review/rates_tab.h"
 
+#include "book/said_words.h"
 #include "charts/line_picture.h"
 #include "desk/desk.h"
 #include "figures/figure_cells.h"
 #include "figures/figure_view.h"
-#include "job/stored_form.h"
 #include "stages/review/review_desk.h"
 #include "widgets/plain_text.h"
 
@@ -28,14 +28,36 @@ FigureCell minutesCell(double minutes) {
     return {QString::number(minutes, 'f', 2), minutes};
 }
 
-FigureRow rateRow(const TaskRate& rate) {
+/// Minutes for one unit of a task, for the eye: for a metre where the shop writes so.
+class Minutes {
+public:
+    Minutes(Task task, LengthUnit written)
+        : m_unit(unitOf(task))
+        , m_written(written) {}
+
+    double said(double counted) const {
+        // By an amount of many: what is typed is rounded, a curve is not.
+        const double many = 1000;
+        const Quantity one = amountSaid(Quantity::count(1000), m_unit, m_written);
+        return counted * many / one.toDouble();
+    }
+    FigureCell cell(double counted) const { return minutesCell(said(counted)); }
+    std::string unit() const { return unitText(m_unit, m_written); }
+
+private:
+    Unit m_unit;
+    LengthUnit m_written;
+};
+
+FigureRow rateRow(const TaskRate& rate, LengthUnit written) {
+    const Minutes minutes(rate.held.task, written);
     const double held = rate.held.minutes.toDouble();
     const double drift = held > 0 ? rate.learned.minutes / held - 1 : 0;
     FigureRow row;
-    row.cells = {wordCell(word(rate.held.task)), wordCell(word(unitOf(rate.held.task))),
-        minutesCell(held), wordCell(word(rate.held.origin)), minutesCell(rate.starter.toDouble()),
-        minutesCell(rate.learned.minutes), minutesCell(rate.learned.low),
-        minutesCell(rate.learned.high), countCell(rate.learned.houses),
+    row.cells = {wordCell(said(rate.held.task, written)), wordCell(minutes.unit()),
+        minutes.cell(held), wordCell(word(rate.held.origin)), minutes.cell(rate.starter.toDouble()),
+        minutes.cell(rate.learned.minutes), minutes.cell(rate.learned.low),
+        minutes.cell(rate.learned.high), countCell(rate.learned.houses),
         {QStringLiteral("%1%2 %")
                 .arg(drift > 0 ? QStringLiteral("+") : QString())
                 .arg(drift * 100, 0, 'f', 1),
@@ -49,12 +71,20 @@ FigureRow rateRow(const TaskRate& rate) {
     return row;
 }
 
-FigureRow apartRow(const ConditionRate& rate) {
-    const std::string words = TextForm<Conditions>::write(rate.conditions);
+std::string wordsOf(const Conditions& conditions, LengthUnit written) {
+    std::string words;
+    for (const auto& each : Words<Condition>::list) {
+        if (conditions.has(each.value))
+            words.append(words.empty() ? "" : ", ").append(said(each.value, written));
+    }
+    return words.empty() ? "plain" : words;
+}
+
+FigureRow apartRow(const ConditionRate& rate, const Minutes& minutes, LengthUnit written) {
     FigureRow row;
-    row.cells = {wordCell(words.empty() ? "plain" : words), countCell(rate.houses),
-        minutesCell(rate.book.toDouble()), minutesCell(rate.learned.minutes),
-        minutesCell(rate.learned.low), minutesCell(rate.learned.high)};
+    row.cells = {wordCell(wordsOf(rate.conditions, written)), countCell(rate.houses),
+        minutes.cell(rate.book.toDouble()), minutes.cell(rate.learned.minutes),
+        minutes.cell(rate.learned.low), minutes.cell(rate.learned.high)};
     row.from = RatesTab::tr("The book's minutes with the factors of these conditions, against what "
                             "houses took under them.");
     return row;
@@ -112,11 +142,15 @@ void RatesTab::showEvent(QShowEvent* event) {
         refresh();
 }
 
+LengthUnit RatesTab::written() const {
+    return m_review.book().prices.shop().unit;
+}
+
 void RatesTab::refresh() {
     m_stale = false;
     std::vector<FigureRow> rows;
     for (const TaskRate& rate : m_review.rates())
-        rows.push_back(rateRow(rate));
+        rows.push_back(rateRow(rate, written()));
     const bool none = rows.empty();
     m_view->setRows(std::move(rows));
     if (!none && !m_view->table()->currentIndex().isValid())
@@ -131,7 +165,7 @@ const TaskRate* RatesTab::current() {
     const QString task = index.siblingAtColumn(0).data().toString();
     const auto& rates = m_review.rates();
     const auto found = std::ranges::find_if(
-        rates, [&](const TaskRate& rate) { return text(word(rate.held.task)) == task; });
+        rates, [&](const TaskRate& rate) { return text(said(rate.held.task, written())) == task; });
     return found == rates.end() ? nullptr : &*found;
 }
 
@@ -140,7 +174,7 @@ void RatesTab::choose(Task task) {
         refresh();
     const QAbstractItemModel& model = *m_view->table()->model();
     for (int row = 0; row < model.rowCount(); ++row) {
-        if (model.index(row, 0).data().toString() == text(word(task)))
+        if (model.index(row, 0).data().toString() == text(said(task, written())))
             m_view->table()->setCurrentIndex(model.index(row, 0));
     }
 }
@@ -161,31 +195,33 @@ void RatesTab::showCurrent() {
             tr("Rates are learned from finished houses whose hours were written down."));
         return;
     }
-    const QString task = text(word(rate->held.task));
+    const QString task = text(said(rate->held.task, written()));
+    const Minutes minutes(rate->held.task, written());
     m_accept->setText(tr("Take %1 minutes into the book")
-                          .arg(text(formatMinutesPerUnit(rate->learnedMinutes()))));
+                          .arg(text(formatMinutesPerUnit(minutesSaid(
+                              rate->learnedMinutes(), unitOf(rate->held.task), written())))));
     m_said->setText(
         tr("%1: %2. The next bids go by what is taken into the book; bids that were won "
            "stay as they are.")
-            .arg(task, text(rate->evidence())));
+            .arg(task, text(rate->evidence(written()))));
     std::vector<FigureRow> apart;
     for (const ConditionRate& each : rate->apart)
-        apart.push_back(apartRow(each));
+        apart.push_back(apartRow(each, minutes, written()));
     m_apart->setRows(std::move(apart));
     PictureLine seen{tr("each house"), PictureLine::Look::dots, {}};
     PictureLine learned{tr("learned"), PictureLine::Look::line, {}};
     PictureLine book{tr("the book"), PictureLine::Look::dashed, {}};
     PictureBand band{tr("nine times in ten"), {}, {}, {}};
     for (const RateTrendPoint& point : trendOf(*rate)) {
-        seen.points.emplace_back(point.date, point.seen);
-        learned.points.emplace_back(point.date, point.learned.minutes);
-        book.points.emplace_back(point.date, rate->held.minutes.toDouble());
+        seen.points.emplace_back(point.date, minutes.said(point.seen));
+        learned.points.emplace_back(point.date, minutes.said(point.learned.minutes));
+        book.points.emplace_back(point.date, minutes.said(rate->held.minutes.toDouble()));
         band.days.push_back(point.date);
-        band.low.push_back(point.learned.low);
-        band.high.push_back(point.learned.high);
+        band.low.push_back(minutes.said(point.learned.low));
+        band.high.push_back(minutes.said(point.learned.high));
     }
     m_picture->setLines(tr("%1, minutes for one").arg(task), tr("minutes"), {learned, book, seen},
-        band, task + QStringLiteral(": ") + text(rate->evidence()));
+        band, task + QStringLiteral(": ") + text(rate->evidence(written())));
 }
 
 } // namespace miterbook

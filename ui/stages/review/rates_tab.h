@@ -36,6 +36,7 @@ private:
     void refresh();
     void showCurrent();
     const TaskRate* current();
+    LengthUnit written() const;
 
     ReviewDesk& m_review;
     FigureView* m_view;

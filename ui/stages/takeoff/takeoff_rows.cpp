@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "stages/takeoff/takeoff_rows.h"
 
+#include "book/said_words.h"
 #include "figures/figure_cells.h"
 #include "takeoff/forgotten.h"
 #include "takeoff/totals.h"
@@ -52,20 +53,26 @@ QString sharesText(const std::vector<Share>& shares, Say say) {
 }
 
 FigureRow profileRow(const ProfileTotal& total, const PriceBook& prices) {
+    const LengthUnit written = prices.shop().unit;
+    const std::string unit = unitText(Unit::linearFoot, written);
     return {{wordCell(word(total.work)), wordCell(prices.profileName(total.profile)),
-                feetCell(total.running), wordCell("LF"), countCell(total.pieces)},
+                runCell(total.running, written), wordCell(unit), countCell(total.pieces)},
         sharesText(total.shares,
-            [](const auto& share) {
-                return text(formatFeet(share.running)) + QStringLiteral(" LF");
+            [&](const auto& share) {
+                return text(formatRun(share.running, written) + ' ' + unit);
             }),
         false};
 }
 
-FigureRow taskRow(const TaskTotal& total) {
-    return {{wordCell(word(total.work)), wordCell(word(total.task)), quantityCell(total.quantity),
-                wordCell(word(unitOf(total.task))), emptyCell()},
+FigureRow taskRow(const TaskTotal& total, LengthUnit written) {
+    const Unit unit = unitOf(total.task);
+    return {{wordCell(word(total.work)), wordCell(said(total.task, written)),
+                quantityCell(amountSaid(total.quantity, unit, written)),
+                wordCell(unitText(unit, written)), emptyCell()},
         sharesText(total.shares,
-            [](const auto& share) { return text(formatQuantity(share.quantity, 2)); }),
+            [&](const auto& share) {
+                return text(formatQuantity(amountSaid(share.quantity, unit, written), 2));
+            }),
         false};
 }
 
@@ -81,7 +88,7 @@ std::vector<FigureRow> rowsOf(const Totals& sums, const PriceBook& prices) {
     for (const ProfileTotal& total : sums.profiles)
         rows.push_back(profileRow(total, prices));
     for (const TaskTotal& total : sums.tasks)
-        rows.push_back(taskRow(total));
+        rows.push_back(taskRow(total, prices.shop().unit));
     for (const PartTotal& total : sums.parts)
         rows.push_back(partRow(total));
     return rows;
