@@ -32,7 +32,8 @@ void declareBring(QCommandLineParser& parser) {
     addValue(parser, "supplier", "S", "with --prices: whose list it is");
     addValue(
         parser, "from", "D", "with --prices: the day they begin, as 2026-11-25; today if not said");
-    addValue(parser, "per", "P", "with --prices: stick, foot, \"100 ft\" or metre; stick if not said");
+    addValue(
+        parser, "per", "P", "with --prices: stick, foot, \"100 ft\" or metre; stick if not said");
     addSwitch(parser, "good-rows", "bring in the good rows of a file that has bad ones");
 }
 

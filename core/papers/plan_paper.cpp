@@ -173,15 +173,10 @@ private:
         m_pen->line(at - FloorPoint{reach, 0}, at + FloorPoint{reach, 0}, FloorPen::wall);
         m_pen->line(at - FloorPoint{0, reach}, at + FloorPoint{0, reach}, FloorPen::wall);
         const Room* room = m_whole.room(saw.room);
-<<<<<<< HEAD
         m_pen->label(at + wayToName(room, saw) * (reach + 8), "SAW", true);
-        m_floor.entries.push_back({"Saw stands best", formatFeet(saw.walked, 0) + " ft to walk",
-            room ? oneLine(room->name.empty() ? room->mark : room->name) : std::string()});
-=======
         m_floor.entries.push_back(
             {"Saw stands best", formatRunWithUnit(saw.walked, m_style.unit, 0) + " to walk",
                 room ? oneLine(room->name.empty() ? room->mark : room->name) : std::string()});
->>>>>>> wB
     }
 
     /// Below the saw; into the room where it stands against a wall.
