@@ -21,7 +21,8 @@ Result<PriceListAsk> listAsk(const QCommandLineParser& parser) {
     if (isSet(parser, "per")) {
         const auto per = fromWord<PricePer>(value(parser, "per"));
         if (!per)
-            return badInput(inQuotes(value(parser, "per")) + " is none of stick, foot, 100 ft and metre.");
+            return badInput(
+                inQuotes(value(parser, "per")) + " is none of stick, foot, 100 ft and metre.");
         ask.per = *per;
     }
     return ask;

@@ -21,7 +21,8 @@ std::string notBetween(Length most, const PriceBook& book) {
     const LengthUnit written = book.shop().unit;
     return " is not between 0 and "
         + (written == LengthUnit::millimetres ? text(most, book)
-                                              : formatRunWithUnit(most, written, 0)) + ".";
+                                              : formatRunWithUnit(most, written, 0))
+        + ".";
 }
 
 } // namespace

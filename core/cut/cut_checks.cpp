@@ -115,7 +115,8 @@ Result<void> checkMeasure(const Measure& measure) {
         measure.unit >= 1 && measure.unit <= 10'000, "Openings alike are counted from 1.");
     for (const Length reading : {measure.widthTop, measure.widthMiddle, measure.widthBottom,
              measure.heightLeft, measure.heightMiddle, measure.heightRight})
-        checks.require(isReading(reading), "A width or height at an opening is from 0 to 40 ft (12.2 m).");
+        checks.require(
+            isReading(reading), "A width or height at an opening is from 0 to 40 ft (12.2 m).");
     for (const Length reading : {measure.diagonalUp, measure.diagonalDown})
         checks.require(reading >= Length() && reading <= 2 * longestOpening,
             "A diagonal of an opening is from 0 to 80 ft (24.4 m).");

@@ -322,7 +322,8 @@ std::vector<std::string> shortages(const std::vector<SheetPiece>& pieces, const 
             + std::to_string(sum.count) + (one ? " piece finds" : " pieces find")
             + " no stick on hand, the longest "
             + formatLengthWithUnit(sum.longest, prices.shop().lengths()) + ", "
-            + formatRunWithUnit(sum.running, prices.shop().unit) + " in all. Buy more before they are cut.");
+            + formatRunWithUnit(sum.running, prices.shop().unit)
+            + " in all. Buy more before they are cut.");
     }
     return sentences;
 }

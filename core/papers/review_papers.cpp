@@ -74,7 +74,8 @@ PaperTable groupTable(const PaperJob& job, const std::vector<HouseResult>& resul
     table.title = "By " + std::string(word(by));
     table.columns = {{capitalised(word(by)), left, 34}, {"Houses", right, 9},
         {"Used, h", right, 11}, {"Profit a house", right, 15}, {"Per hour", right, 12},
-        {"An opening, h", right, 13}, {"100 " + std::string(runUnit(written)) + " base, h", right, 13}, {"Overrun", right, 11},
+        {"An opening, h", right, 13},
+        {"100 " + std::string(runUnit(written)) + " base, h", right, 13}, {"Overrun", right, 11},
         {"Expected", right, 11}};
     for (const GroupResult& group : compareHouses(results, by)) {
         table.rows.push_back({PaperTable::Kind::plain,

@@ -122,8 +122,8 @@ PaperTable TakeoffTables::amounts(const LevelPlaces& level) const {
         for (const TakeoffRow& row : takeoffRows(place.totals, written))
             addRow(table,
                 {Cell::of(roomName(place)), workCell(row.work),
-                    Cell::of(itemName(row.item, prices)), quantityCell(row.amount), unitCell(row, written),
-                    piecesCell(row.pieces), Cell::of(row.from)});
+                    Cell::of(itemName(row.item, prices)), quantityCell(row.amount),
+                    unitCell(row, written), piecesCell(row.pieces), Cell::of(row.from)});
     }
     return table;
 }
@@ -132,8 +132,9 @@ PaperTable TakeoffTables::runs(const LevelPlaces& level) const {
     const LengthUnit written = prices.shop().unit;
     PaperTable table;
     table.title = level.name + ": runs and corners";
-    table.columns = {{"Room", left, 26, true}, {"Profile", left, 34}, {"Net, " + unitText(Unit::linearFoot, written), right, 14},
-        {"Inside corners", right, 14}, {"Outside corners", right, 14}, {"Splices", right, 14}};
+    table.columns = {{"Room", left, 26, true}, {"Profile", left, 34},
+        {"Net, " + unitText(Unit::linearFoot, written), right, 14}, {"Inside corners", right, 14},
+        {"Outside corners", right, 14}, {"Splices", right, 14}};
     for (std::size_t i = 0; i < level.places.size(); ++i) {
         for (const RunCorners& run : figures.takeoff.runs) {
             if (finder.placeOf(run.source) != static_cast<std::ptrdiff_t>(level.first + i))

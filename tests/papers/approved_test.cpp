@@ -45,7 +45,8 @@ TEST_P(ApprovedPaper, InMillimetres) {
     job.refresh();
     const std::string text = paperText(paperOf(GetParam(), job.houseJob(), job.figures));
     expectApproved(text, std::string(GetParam()) + ".metric.txt");
-    EXPECT_THAT(text, Not(ContainsRegex("(^|[^a-zA-Z])(LF|SF|ft|feet|foot|inch|inches)([^a-z]|$)")));
+    EXPECT_THAT(
+        text, Not(ContainsRegex("(^|[^a-zA-Z])(LF|SF|ft|feet|foot|inch|inches)([^a-z]|$)")));
     EXPECT_THAT(text, Not(ContainsRegex("[0-9][\"']")));
 }
 

@@ -135,8 +135,11 @@ TEST(OrderRows, BoundInPlainWords) {
 }
 
 TEST(OrderRows, SticksAreNamedByTheFoot) {
-    EXPECT_EQ(stickText(Length::feet(16)), u"16 ft"_s);
-    EXPECT_EQ(stickText(Length::inches(90)), u"7' 6\""_s);
+    Shop shop;
+    EXPECT_EQ(stickText(Length::feet(16), shop), u"16 ft"_s);
+    EXPECT_EQ(stickText(Length::inches(90), shop), u"7' 6\""_s);
+    shop.unit = LengthUnit::millimetres;
+    EXPECT_EQ(stickText(Length::feet(16), shop), u"4876.8 mm"_s);
 }
 
 TEST_F(OrderPageTest, WhatIfComparesSideBySide) {

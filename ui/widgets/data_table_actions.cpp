@@ -195,8 +195,7 @@ Result<void> DataTable::changeSelected(const QString& typed) {
             return badInput(utf8(m_model.title(column))
                 + " cannot be changed by a percentage: only money and other numbers can.");
         const std::int64_t number = changedBy(m_model.number(source.row(), column), *change.by);
-        cells.push_back(
-            {source.row(), column, m_model.written(number, source.row(), column), 0});
+        cells.push_back({source.row(), column, m_model.written(number, source.row(), column), 0});
     }
     if (cells.empty())
         return badInput("No cell that can be typed into is selected.");

@@ -42,8 +42,8 @@ NewPlanDialog::NewPlanDialog(Desk& desk, QWidget* parent)
     form->addRow(tr("Plan &set"), m_set);
     form->addRow(tr("&Plan"), m_name);
     const LengthUnit written = desk.book().prices.shop().unit;
-    form->addRow(written == LengthUnit::millimetres ? tr("&Floor area, m²")
-                                                    : tr("&Floor area, sq ft"),
+    form->addRow(
+        written == LengthUnit::millimetres ? tr("&Floor area, m²") : tr("&Floor area, sq ft"),
         m_area);
     form->addRow(m_refused);
     form->addRow(buttons);

@@ -5,6 +5,7 @@
 #include "desk/text.h"
 #include "io/csv_table.h"
 #include "papers/write_paper.h"
+#include "widgets/cell_look.h"
 
 #include <algorithm>
 #include <map>

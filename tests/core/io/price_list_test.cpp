@@ -140,7 +140,8 @@ TEST_F(PriceList, EachFaultIsSaidWithItsLine) {
         "line 2, Price: \"19.75x\" is not a price; write it as 1.25, four decimals at most.");
     EXPECT_EQ(refusal("Flat casing,14,-3\n").substr(0, 14), "line 2, Price:");
     EXPECT_EQ(refusal("Flat casing,14,19.75,bundle\n"),
-        "line 2, Per: \"bundle\" is none of the ways a price is quoted: stick, foot, 100 ft or metre.");
+        "line 2, Per: \"bundle\" is none of the ways a price is quoted: stick, foot, 100 ft or "
+        "metre.");
     EXPECT_EQ(refusal("Flat casing,,19.75,each\n"),
         "line 2, Length: A price for a stick needs the stick's length.");
     EXPECT_EQ(

@@ -20,7 +20,8 @@ namespace {
 /// Words of feet and inches, and their marks behind a number.
 QString imperialIn(const QString& text) {
     static const QRegularExpression words(
-        u"\\b(feet|foot|ft|LF|SF|inch|inches)\\b|[0-9½¼¾⅛] ?[\"″]|[0-9]'( |[0-9]|$)|[0-9] in\\b|, in$"_s);
+        u"\\b(feet|foot|ft|LF|SF|inch|inches)\\b|[0-9½¼¾⅛] ?[\"″]|[0-9]'( |[0-9]|$)"
+        "|[0-9] in\\b|, in$"_s);
     return words.match(text).captured();
 }
 

@@ -61,8 +61,8 @@ protected:
 };
 
 TEST_F(SpokenTest, EveryControlOfTheWindowSaysWhatItIs) {
-    WindowWalk walk(
-        m_sample.window(), m_sample.desk(), [this](QWidget& shown, const QString& where) { listen(shown, where); });
+    WindowWalk walk(m_sample.window(), m_sample.desk(),
+        [this](QWidget& shown, const QString& where) { listen(shown, where); });
     walk.everyPlace();
     walk.everyStage(m_sample.underway());
     walk.everyStage(m_sample.firstPlan());

@@ -165,8 +165,7 @@ Result<std::vector<ExtraLine>> ExtrasTab::typedLines() const {
     const auto quantity = parseQuantity(utf8(m_quantity->text().trimmed()));
     if (!quantity)
         return quantity.error();
-    line.quantity = amountCounted(
-        *quantity, unitOf(line.task), m_bill.book().prices.shop().unit);
+    line.quantity = amountCounted(*quantity, unitOf(line.task), m_bill.book().prices.shop().unit);
     if (!m_material->text().trimmed().isEmpty()) {
         const auto material = parseMoney(utf8(m_material->text().trimmed()));
         if (!material)

@@ -28,7 +28,8 @@ FigureRow goodRow(const TimeEntry& entry, const Book& book, const QString& stand
     const QString person = personText(entry.person, book);
     const QString house = houseText(entry.house, book);
     return {{wordCell(isoDate(entry.date)), {person, {}}, {house, {}}, {what, {}},
-                hoursCell(entry.time), quantityCell(amountSaid(entry.done, doneUnit(entry), written)), {standing, {}}},
+                hoursCell(entry.time),
+                quantityCell(amountSaid(entry.done, doneUnit(entry), written)), {standing, {}}},
         {}, false};
 }
 

@@ -210,11 +210,11 @@ void TimerBar::refresh() {
         return;
     }
     const auto seconds = secondsRun(*held, m_week.desk().clock().timestamp());
-    m_state->setText(tr("%1 at %2, %3 %4")
-                         .arg(whatText(held->work, held->task, held->kind,
-                                 m_week.book().prices.shop().unit),
-                             houseText(held->house, m_week.book()), ran(seconds ? *seconds : 0),
-                             running ? tr("running") : tr("standing")));
+    m_state->setText(
+        tr("%1 at %2, %3 %4")
+            .arg(whatText(held->work, held->task, held->kind, m_week.book().prices.shop().unit),
+                houseText(held->house, m_week.book()), ran(seconds ? *seconds : 0),
+                running ? tr("running") : tr("standing")));
 }
 
 } // namespace miterbook
