@@ -3,6 +3,7 @@
 
 #include "basics/decimal.h"
 #include "basics/number.h"
+#include "basics/number_text.h"
 
 namespace miterbook {
 
@@ -63,6 +64,12 @@ Quantity amountCounted(Quantity said, Unit unit, LengthUnit written) {
         roundedQuotient(Wide(said.thousandths()) * ratio.over, ratio.times));
 }
 
+std::string amountText(Quantity counted, Unit unit, LengthUnit written, int decimals) {
+    return formatQuantity(amountSaid(counted, unit, written), decimals)
+        .append(" ")
+        .append(unitText(unit, written));
+}
+
 UnitPrice priceSaid(UnitPrice counted, Unit unit, LengthUnit written) {
     const std::int64_t step = unit == Unit::squareFoot ? 50 : 10;
     return UnitPrice::tenThousandths(
@@ -117,6 +124,14 @@ int floorCounted(int said, LengthUnit written) {
 std::string floorText(int squareFeet, LengthUnit written) {
     return std::to_string(floorSaid(squareFeet, written))
         + (written == LengthUnit::millimetres ? " m²" : " sq ft");
+}
+
+Money floorPriceSaid(Money aSquareFoot, LengthUnit written) {
+    return Money::cents(perSaid(aSquareFoot.cents(), ratioOf(Unit::squareFoot, written), 1));
+}
+
+std::string_view floorUnitName(LengthUnit written) {
+    return written == LengthUnit::millimetres ? "square metre" : "square foot";
 }
 
 std::string stickText(Length length, LengthUnit written) {

@@ -21,6 +21,9 @@ std::string unitText(Unit unit, LengthUnit written);
 Quantity amountSaid(Quantity counted, Unit unit, LengthUnit written);
 Quantity amountCounted(Quantity said, Unit unit, LengthUnit written);
 
+/// `12.5 LF`, `3.81 m`, `2 each`.
+std::string amountText(Quantity counted, Unit unit, LengthUnit written, int decimals = 2);
+
 /// A price for one foot as one for a metre, to the tenth of a cent (half a cent by the area): what
 /// is typed so is shown again as it was typed.
 UnitPrice priceSaid(UnitPrice counted, Unit unit, LengthUnit written);
@@ -43,6 +46,9 @@ Quantity runSaid(Length length, LengthUnit written);
 int floorSaid(int squareFeet, LengthUnit written);
 int floorCounted(int said, LengthUnit written);
 std::string floorText(int squareFeet, LengthUnit written);
+/// What a square foot of floor costs as it is said, and of what: "square foot", "square metre".
+Money floorPriceSaid(Money aSquareFoot, LengthUnit written);
+std::string_view floorUnitName(LengthUnit written);
 
 /// A stick as the trade says it: `14 ft`, or its length with a unit where it is no whole foot;
 /// `4200 mm` where the shop writes so.

@@ -6,6 +6,7 @@
 #include "bid/goods_cost.h"
 #include "bid/price_rules.h"
 #include "bid/trim_cost.h"
+#include "book/said_words.h"
 
 #include <algorithm>
 
@@ -157,15 +158,16 @@ private:
 
     using Line = std::vector<EstimateLine>::iterator;
 
-    static void priceOtherLines(Line first, Line last, Money price, std::string& tasks) {
+    void priceOtherLines(Line first, Line last, Money price, std::string& tasks) {
         std::vector<EstimateLine*> lines;
         std::vector<std::int64_t> weights;
         for (; first != last; ++first) {
             if (first->byPiece)
                 continue;
-            const bool said = !lines.empty() && lines.back()->task == first->task;
-            if (!first->piecePrice && !said)
-                tasks += (tasks.empty() ? "" : ", ") + std::string(word(first->task));
+            const bool named = !lines.empty() && lines.back()->task == first->task;
+            if (!first->piecePrice && !named)
+                tasks += (tasks.empty() ? "" : ", ")
+                    + std::string(said(first->task, m_prices.shop().unit));
             lines.push_back(&*first);
             weights.push_back(first->labour.cents());
         }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bid/estimate_lines.h"
 
+#include "book/said_words.h"
+
 #include <algorithm>
 #include <cmath>
 #include <map>
@@ -36,13 +38,13 @@ void price(EstimateLine& line, const PriceBook& prices, Money crewRate) {
 /// Lines come in task order within a piece of work; a task may stand in several lines.
 void sayUnrated(const std::vector<EstimateLine>& lines, const PriceBook& prices,
     std::vector<std::string>& problems) {
-    std::vector<Task> said;
+    std::vector<Task> named;
     for (const EstimateLine& line : lines) {
-        if (prices.rate(line.task) || std::ranges::count(said, line.task) > 0)
+        if (prices.rate(line.task) || std::ranges::count(named, line.task) > 0)
             continue;
-        said.push_back(line.task);
-        problems.push_back("The book has no labour rate for \"" + std::string(word(line.task))
-            + "\"; it takes no hours here.");
+        named.push_back(line.task);
+        problems.push_back("The book has no labour rate for \""
+            + std::string(said(line.task, prices.shop().unit)) + "\"; it takes no hours here.");
     }
 }
 

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bid/explain.h"
 
+#include "basics/amount_text.h"
 #include "basics/number_text.h"
+#include "book/said_words.h"
 
 namespace miterbook {
 
@@ -9,35 +11,36 @@ namespace {
 
 constexpr int mostSources = 12; // more would not be read
 
-std::string sourceSentence(const TaskCount& count) {
-    std::string sentence = count.source.name + ": " + formatQuantity(count.quantity, 2) + ' '
-        + std::string(word(unitOf(count.task)));
+std::string sourceSentence(const TaskCount& count, LengthUnit written) {
+    std::string sentence = count.source.name + ": "
+        + amountText(count.quantity, unitOf(count.task), written);
     if (!count.what.empty())
         sentence += " (" + count.what + ")";
     return sentence + '.';
 }
 
-void addSources(
-    std::vector<std::string>& sentences, const EstimateLine& line, const Takeoff& takeoff) {
+void addSources(std::vector<std::string>& sentences, const EstimateLine& line,
+    const Takeoff& takeoff, LengthUnit written) {
     int matching = 0;
     for (const TaskCount& count : takeoff.tasks) {
         if (count.work == line.work && count.task == line.task
             && count.conditions == line.conditions && ++matching <= mostSources)
-            sentences.push_back(sourceSentence(count));
+            sentences.push_back(sourceSentence(count, written));
     }
     if (matching > mostSources)
         sentences.push_back("And " + std::to_string(matching - mostSources) + " more; "
-            + formatQuantity(line.quantity, 2) + ' ' + std::string(word(unitOf(line.task)))
-            + " in all.");
+            + amountText(line.quantity, unitOf(line.task), written) + " in all.");
 }
 
 std::string rateSentence(const EstimateLine& line, const PriceBook& prices) {
     const LabourRate* rate = prices.rate(line.task);
-    const std::string task(word(line.task));
+    const LengthUnit written = prices.shop().unit;
+    const std::string task(said(line.task, written));
     if (!rate)
         return "The book has no labour rate for \"" + task + "\".";
-    std::string sentence = "Rate for " + task + ": " + formatMinutesPerUnit(rate->minutes)
-        + " min for one " + std::string(word(unitOf(line.task))) + " ("
+    std::string sentence = "Rate for " + task + ": "
+        + formatMinutesPerUnit(minutesSaid(rate->minutes, unitOf(line.task), written))
+        + " min for one " + unitText(unitOf(line.task), written) + " ("
         + std::string(word(rate->origin));
     if (!rate->source.empty())
         sentence += "; " + rate->source;
@@ -48,7 +51,8 @@ void addFactors(
     std::vector<std::string>& sentences, const EstimateLine& line, const PriceBook& prices) {
     for (const auto& [id, factor] : prices.of<Factor>()) {
         if (line.conditions.has(factor.condition))
-            sentences.push_back("Factor for " + std::string(word(factor.condition)) + ": "
+            sentences.push_back("Factor for "
+                + std::string(said(factor.condition, prices.shop().unit)) + ": "
                 + formatPercent(factor.percent) + " %.");
     }
 }
@@ -56,12 +60,14 @@ void addFactors(
 void addPiecePrice(
     std::vector<std::string>& sentences, const EstimateLine& line, const PriceBook& prices) {
     const std::string& currency = prices.shop().currency;
+    const LengthUnit written = prices.shop().unit;
+    const Unit unit = unitOf(line.task);
     const PiecePrice* piece = prices.piecePrice(line.task);
     if (line.piecePrice && piece)
         sentences.push_back("At your piece price"
             + std::string(line.byPiece ? ", as it is priced here, " : ", ")
-            + formatQuantity(line.quantity, 2) + ' ' + std::string(word(unitOf(line.task))) + " at "
-            + currency + formatUnitPrice(piece->price) + " is "
+            + amountText(line.quantity, unit, written) + " at " + currency
+            + formatUnitPrice(priceSaid(piece->price, unit, written)) + " is "
             + formatMoney(*line.piecePrice, currency) + '.');
     if (!line.byPiece && line.price != Money())
         sentences.push_back("Priced by cost it brings its share, by labour, of what the "
@@ -89,7 +95,7 @@ std::vector<std::string> explainLine(
     const EstimateLine& line, const Takeoff& takeoff, const PriceBook& prices, Money crewRate) {
     const std::string& currency = prices.shop().currency;
     std::vector<std::string> sentences;
-    addSources(sentences, line, takeoff);
+    addSources(sentences, line, takeoff, prices.shop().unit);
     sentences.push_back(rateSentence(line, prices));
     addFactors(sentences, line, prices);
     sentences.push_back(formatHours(line.hours, 2) + " h at " + formatMoney(crewRate, currency)

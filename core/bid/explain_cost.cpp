@@ -68,16 +68,17 @@ std::vector<std::string> explainPrice(
     const WorkTotal& total = estimate.total;
     const auto money = [&](Money amount) { return formatMoney(amount, currency) + '.'; };
     const std::string sticks = setup.waste > Percent()
-        ? "Material, running feet and " + formatPercent(setup.waste) + " % waste"
+        ? "Material, running lengths and " + formatPercent(setup.waste) + " % waste"
         : "Material by the stick plan";
     std::vector<std::string> sentences{
         "Labour: " + formatHours(total.hours, 2) + " h at "
             + formatMoney(estimate.crewRate, currency)
             + " an hour, line by line: " + money(total.labour),
-        sticks + (setup.delivery > Money() ? ", parts, goods, tax and delivery: "
-                                         : ", parts, goods and tax: ")
+        sticks
+            + (setup.delivery > Money() ? ", parts, goods, tax and delivery: "
+                                        : ", parts, goods and tax: ")
             + money(total.material),
-        "Consumables by the running foot: " + money(total.consumables),
+        "Consumables by the running length: " + money(total.consumables),
         "Overhead at " + formatPercent(setup.overhead) + " % of these: " + money(total.overhead),
     };
     if (total.contingency > Money())

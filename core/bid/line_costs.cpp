@@ -5,6 +5,7 @@
 #include "bid/coverage.h"
 #include "bid/estimate_lines.h"
 #include "bid/trim_cost.h"
+#include "book/said_words.h"
 
 #include <algorithm>
 #include <cmath>
@@ -123,10 +124,6 @@ void costLines(std::vector<LineBothWays>& lines, std::size_t first, std::size_t 
         lines[first + i].cost = estimate.lines[first + i].labour + goods[i] + onTop[i];
 }
 
-std::string lineName(const EstimateLine& line) {
-    return std::string(word(line.task));
-}
-
 } // namespace
 
 std::vector<LineBothWays> linesBothWays(const Estimate& estimate, const Takeoff& takeoff,
@@ -171,9 +168,11 @@ namespace {
 /// Lines that a sentence names: lines of one task differ in conditions only and are named once.
 class NamedLines {
 public:
+    explicit NamedLines(LengthUnit written)
+        : m_written(written) {}
     void add(const EstimateLine& line, Money amount) {
         m_amount += amount;
-        const std::string name = lineName(line);
+        const std::string name(said(line.task, m_written));
         const auto known = std::ranges::find(m_names, name, &Name::first);
         if (known == m_names.end())
             m_names.emplace_back(name, 1);
@@ -195,6 +194,7 @@ public:
 
 private:
     using Name = std::pair<std::string, int>;
+    LengthUnit m_written;
     std::vector<Name> m_names;
     Money m_amount;
 };
@@ -202,9 +202,10 @@ private:
 } // namespace
 
 std::vector<std::string> bothWaysSummary(
-    const Estimate& estimate, const std::vector<LineBothWays>& lines, std::string_view currency) {
-    NamedLines losing;
-    NamedLines carrying;
+    const Estimate& estimate, const std::vector<LineBothWays>& lines, const Shop& shop) {
+    const std::string& currency = shop.currency;
+    NamedLines losing(shop.unit);
+    NamedLines carrying(shop.unit);
     for (std::size_t i = 0; i < lines.size(); ++i) {
         const LineBothWays& line = lines[i];
         if (!line.byPiece)

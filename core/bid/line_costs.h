@@ -38,6 +38,6 @@ std::string bothWaysInWords(const LineBothWays& line, std::string_view currency)
 
 /// Which lines lose money at the piece prices, in one sentence; which carry the house, in another.
 std::vector<std::string> bothWaysSummary(
-    const Estimate& estimate, const std::vector<LineBothWays>& lines, std::string_view currency);
+    const Estimate& estimate, const std::vector<LineBothWays>& lines, const Shop& shop);
 
 } // namespace miterbook

@@ -37,6 +37,15 @@ std::string_view said(Condition condition, LengthUnit written) {
     }
 }
 
+std::string said(Conditions conditions, LengthUnit written) {
+    std::string all;
+    for (const auto& entry : Words<Condition>::list) {
+        if (conditions.has(entry.value))
+            all.append(all.empty() ? "" : ", ").append(said(entry.value, written));
+    }
+    return all;
+}
+
 namespace {
 
 template <class E>

@@ -6,6 +6,7 @@
 #include "book/task.h"
 
 #include <optional>
+#include <string>
 #include <string_view>
 
 namespace miterbook {
@@ -15,6 +16,9 @@ namespace miterbook {
 
 std::string_view said(Task task, LengthUnit written);
 std::string_view said(Condition condition, LengthUnit written);
+
+/// "stain grade, 2.7 m ceiling".
+std::string said(Conditions conditions, LengthUnit written);
 
 /// What was said, either way; nothing where no task or condition is called so.
 std::optional<Task> taskSaid(std::string_view text);

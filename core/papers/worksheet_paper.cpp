@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "papers/job_papers.h"
 
+#include "basics/amount_text.h"
 #include "basics/number_text.h"
 #include "bid/explain.h"
 #include "bid/trim_cost.h"
+#include "book/said_words.h"
 #include "papers/cells.h"
 #include "papers/heading.h"
 #include "papers/incomplete.h"
@@ -70,15 +72,6 @@ private:
     PaperTable m_table;
 };
 
-std::string conditionsText(Conditions conditions) {
-    std::vector<std::string> words;
-    for (const auto& [condition, text] : Words<Condition>::list) {
-        if (conditions.has(condition))
-            words.emplace_back(text);
-    }
-    return joined(words);
-}
-
 Cell minutesCell(MinutesPerUnit minutes) {
     const std::string text = formatMinutesPerUnit(minutes);
     return {text, text};
@@ -94,7 +87,8 @@ Cell factorCell(double factor) {
 }
 
 /// Task by task: quantity, minutes for one, what the conditions make of them, hours and labour.
-PaperTable hoursTable(const Estimate& estimate, const std::string& symbol) {
+PaperTable hoursTable(const Estimate& estimate, const Shop& shop) {
+    const std::string& symbol = shop.currency;
     PaperTable table;
     table.title = "Where the hours come from";
     table.columns = {{"Piece of work", Align::left, 19, true}, {"Task", Align::left, 32},
@@ -102,11 +96,15 @@ PaperTable hoursTable(const Estimate& estimate, const std::string& symbol) {
         {"Min. a unit", Align::right, 9}, {"Factor", Align::right, 8}, {"Hours", Align::right, 8},
         {"Labour", Align::right, 13}};
     for (const EstimateLine& line : estimate.lines) {
+        const Unit unit = unitOf(line.task);
         table.rows.push_back({PaperTable::Kind::plain,
-            {Cell::of(capitalised(word(line.work))), Cell::of(std::string(word(line.task))),
-                Cell::of(conditionsText(line.conditions)), quantityCell(line.quantity),
-                Cell::of(std::string(word(unitOf(line.task)))), minutesCell(line.minutes),
-                factorCell(line.factor), hoursCell(line.hours), moneyCell(line.labour, symbol)}});
+            {Cell::of(capitalised(word(line.work))),
+                Cell::of(std::string(said(line.task, shop.unit))),
+                Cell::of(said(line.conditions, shop.unit)),
+                quantityCell(amountSaid(line.quantity, unit, shop.unit)),
+                Cell::of(unitText(unit, shop.unit)),
+                minutesCell(minutesSaid(line.minutes, unit, shop.unit)), factorCell(line.factor),
+                hoursCell(line.hours), moneyCell(line.labour, symbol)}});
     }
     const WorkTotal& total = estimate.total;
     if (!table.rows.empty()) {
@@ -134,26 +132,27 @@ Bought boughtOf(Id<Profile> profile, const BuyList& buy) {
     return bought;
 }
 
-Cell feetCell(Length length) {
-    return quantityCell(Quantity::runningFeet(length));
-}
-
-/// Cost over the running length that is used; nothing where none is.
-Cell aFootCell(Money cost, Length running, const std::string& symbol) {
+/// Cost over the running length that is used, for a foot or metre; nothing where none is.
+Cell costOfOneCell(Money cost, Length running, const Shop& shop) {
     if (running <= Length())
         return {};
-    const Wide feetOfCents = Wide(cost.cents()) * Length::feet(1).nm();
-    return moneyCell(Money::cents(roundedQuotient(feetOfCents, running.nm())), symbol);
+    constexpr std::int64_t metre = 1'000'000'000; // nm
+    const Wide one = shop.unit == LengthUnit::millimetres ? metre : Length::feet(1).nm();
+    const Wide cents = Wide(cost.cents()) * one;
+    return moneyCell(Money::cents(roundedQuotient(cents, running.nm())), shop.currency);
 }
 
 /// Profile by profile: what is used, what is bought for it, and what a used foot comes to.
 PaperTable stickTable(const JobFigures& figures, const PriceBook& prices) {
-    const std::string& symbol = prices.shop().currency;
+    const Shop& shop = prices.shop();
+    const std::string& symbol = shop.currency;
+    const std::string unit = unitText(Unit::linearFoot, shop.unit);
+    const bool metric = shop.unit == LengthUnit::millimetres;
     PaperTable table;
     table.title = "What the sticks cost, before tax";
-    table.columns = {{"Profile", Align::left, 40}, {"Used, LF", Align::right, 12},
-        {"Sticks", Align::right, 9}, {"Bought, LF", Align::right, 12}, {"Cost", Align::right, 14},
-        {"A used foot", Align::right, 12}};
+    table.columns = {{"Profile", Align::left, 40}, {"Used, " + unit, Align::right, 12},
+        {"Sticks", Align::right, 9}, {"Bought, " + unit, Align::right, 12},
+        {"Cost", Align::right, 14}, {metric ? "A used metre" : "A used foot", Align::right, 12}};
     std::vector<std::string> saidAbove; // by the estimate's own problems
     const Coverage coverage(figures.takeoff, prices, figures.setup);
     Money sum;
@@ -162,9 +161,10 @@ PaperTable stickTable(const JobFigures& figures, const PriceBook& prices) {
         const Bought bought = boughtOf(cost.profile, figures.buy);
         const Length used = cost.running.sum();
         table.rows.push_back({PaperTable::Kind::plain,
-            {Cell::of(std::string(prices.profileName(cost.profile))), feetCell(used),
-                countCell(bought.sticks), feetCell(bought.running), moneyCell(cost.cost, symbol),
-                aFootCell(cost.cost, used, symbol)}});
+            {Cell::of(std::string(prices.profileName(cost.profile))),
+                quantityCell(runSaid(used, shop.unit)), countCell(bought.sticks),
+                quantityCell(runSaid(bought.running, shop.unit)), moneyCell(cost.cost, symbol),
+                costOfOneCell(cost.cost, used, shop)}});
         sum += cost.cost;
     }
     if (!table.rows.empty()) {
@@ -186,7 +186,8 @@ void addUnlessEmpty(Paper& paper, PaperTable table) {
         paper.blocks.emplace_back(std::move(table));
 }
 
-void addTotals(Paper& paper, const Estimate& estimate, const std::string& symbol) {
+void addTotals(Paper& paper, const Estimate& estimate, const Shop& shop) {
+    const std::string& symbol = shop.currency;
     const auto percent = [](Percent share) {
         return Cell{formatPercent(share) + " %", formatPercent(share)};
     };
@@ -196,7 +197,8 @@ void addTotals(Paper& paper, const Estimate& estimate, const std::string& symbol
     paper.totals.emplace_back("margin on price", percent(estimate.margin));
     paper.totals.emplace_back("a man-hour after material", moneyCell(estimate.perManHour, symbol));
     if (estimate.perSquareFoot > Money())
-        paper.totals.emplace_back("a square foot", moneyCell(estimate.perSquareFoot, symbol));
+        paper.totals.emplace_back("a " + std::string(floorUnitName(shop.unit)),
+            moneyCell(floorPriceSaid(estimate.perSquareFoot, shop.unit), symbol));
     paper.totals.emplace_back("price", moneyCell(estimate.total.price, symbol));
 }
 
@@ -217,11 +219,11 @@ Paper worksheetPaper(const PaperJob& job, const JobFigures& figures) {
         paper.blocks.emplace_back(CostTable(estimate, symbol).take());
     addSection(paper, "How the price is reached", Paragraph::Style::list,
         explainPrice(estimate, figures.setup, symbol));
-    addUnlessEmpty(paper, hoursTable(estimate, symbol));
+    addUnlessEmpty(paper, hoursTable(estimate, prices.shop()));
     addSection(
         paper, "What an hour costs", Paragraph::Style::list, explainCrewRate(prices));
     addUnlessEmpty(paper, stickTable(figures, prices));
-    addTotals(paper, estimate, symbol);
+    addTotals(paper, estimate, prices.shop());
     return paper;
 }
 

@@ -84,7 +84,8 @@ TEST_F(Explain, ThePriceBothWays) {
     EXPECT_THAT(sentences, Contains("Cost: $139.00.")); // 124 min and a 16 ft stick
     EXPECT_EQ(sentences.back(), "Price: $173.75.");
     m_setup.waste = Percent::whole(5);
-    EXPECT_THAT(explainPrice(made(), m_setup), Contains(HasSubstr("running feet and 5 % waste")));
+    EXPECT_THAT(
+        explainPrice(made(), m_setup), Contains(HasSubstr("running lengths and 5 % waste")));
 }
 
 TEST_F(Explain, ThePriceByPiecePricesSaysWhatHasNone) {

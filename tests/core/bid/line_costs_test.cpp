@@ -62,7 +62,7 @@ TEST_F(BothWays, SaysWhichLinesLoseMoney) {
     EXPECT_EQ(bothWaysInWords(all[0], "$"), "loses $5.71 at your piece price");
     EXPECT_EQ(bothWaysInWords(all[1], "$"), "covers its cost, $1.15 short of the profit asked");
     EXPECT_EQ(bothWaysInWords(all[2], "$"), "brings $8.80 more than cost and profit");
-    EXPECT_THAT(bothWaysSummary(m_estimate, all, "$"),
+    EXPECT_THAT(bothWaysSummary(m_estimate, all, Shop{}),
         ElementsAre("At your piece prices these lose $5.71 in all: window, picture frame.",
             "These carry the house, $8.80 over cost and profit: base, one piece."));
 }
@@ -72,7 +72,7 @@ TEST_F(BothWays, NamesATaskOnceHoweverManyLinesItHas) {
     auto all = lines();
     all.push_back(all[0]); // as under other conditions
     m_estimate.lines.push_back(m_estimate.lines[0]);
-    EXPECT_THAT(bothWaysSummary(m_estimate, all, "$"),
+    EXPECT_THAT(bothWaysSummary(m_estimate, all, Shop{}),
         ElementsAre(
             "At your piece prices these lose $11.42 in all: window, picture frame (2 lines)."));
 }

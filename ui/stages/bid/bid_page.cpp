@@ -138,6 +138,7 @@ void BidPage::refresh() {
 void BidPage::refreshSummary() {
     const Estimate& estimate = m_figures.figures().estimate;
     const std::string symbol = m_desk.book().prices.shop().currency;
+    const LengthUnit written = m_desk.book().prices.shop().unit;
     const auto money = [&](Money amount) { return text(formatMoney(amount, symbol)); };
     m_price->setText(tr("Price %1").arg(money(estimate.total.price)));
     QString ratios
@@ -148,7 +149,9 @@ void BidPage::refreshSummary() {
                   text(formatHours(estimate.total.hours)), money(estimate.crewRate),
                   money(estimate.perManHour));
     if (estimate.perSquareFoot > Money())
-        ratios += tr(" · %1 a square foot, as a check").arg(money(estimate.perSquareFoot));
+        ratios += tr(" · %1 a %2, as a check")
+                      .arg(money(floorPriceSaid(estimate.perSquareFoot, written)),
+                          text(floorUnitName(written)));
     m_ratios->setText(ratios + u'\n' + crewTime(estimate.total.hours, m_desk.book().prices));
     m_notes->setText(lines(estimate.notes));
     m_notes->setVisible(!estimate.notes.empty());

@@ -2,6 +2,7 @@
 #include "stages/bid/bid_rows.h"
 
 #include "bid/explain.h"
+#include "book/said_words.h"
 #include "figures/figure_cells.h"
 
 namespace miterbook {
@@ -23,11 +24,14 @@ FigureCell piecePriceCell(const EstimateLine& line) {
 }
 
 FigureRow lineRow(const EstimateLine& line, const JobFigures& figures, const PriceBook& prices) {
+    const LengthUnit written = prices.shop().unit;
+    const Unit unit = unitOf(line.task);
+    const MinutesPerUnit minutes = minutesSaid(line.minutes, unit, written);
     FigureRow row;
-    row.cells = {wordCell(word(line.work)), wordCell(word(line.task)),
-        {conditionsText(line.conditions), std::nullopt}, quantityCell(line.quantity),
-        wordCell(word(unitOf(line.task))),
-        {text(formatMinutesPerUnit(line.minutes)), line.minutes.toDouble()},
+    row.cells = {wordCell(word(line.work)), wordCell(said(line.task, written)),
+        wordCell(said(line.conditions, written)),
+        quantityCell(amountSaid(line.quantity, unit, written)), wordCell(unitText(unit, written)),
+        {text(formatMinutesPerUnit(minutes)), minutes.toDouble()},
         {QString::number(line.factor, 'f', 3), line.factor}, hoursCell(line.hours),
         moneyCell(line.labour), piecePriceCell(line)};
     row.from = lines(explainLine(line, figures.takeoff, prices, figures.estimate.crewRate));
@@ -35,15 +39,6 @@ FigureRow lineRow(const EstimateLine& line, const JobFigures& figures, const Pri
 }
 
 } // namespace
-
-QString conditionsText(Conditions conditions) {
-    QStringList all;
-    for (const auto& entry : Words<Condition>::list) {
-        if (conditions.has(entry.value))
-            all << text(entry.text);
-    }
-    return all.join(QStringLiteral(", "));
-}
 
 std::vector<FigureRow> workRows(const JobFigures& figures, const PriceBook& prices) {
     std::vector<FigureRow> rows;

@@ -9,7 +9,6 @@
 namespace miterbook {
 
 /// "stain grade, 9 ft ceiling"; empty for none.
-QString conditionsText(Conditions conditions);
 
 /// The estimate as rows of figures: by piece of work with the total last, and line by line.
 std::vector<FigureRow> workRows(const JobFigures& figures, const PriceBook& prices);

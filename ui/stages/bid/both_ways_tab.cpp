@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "stages/bid/both_ways_tab.h"
 
+#include "book/said_words.h"
 #include "desk/desk.h"
 #include "figures/figure_cells.h"
 #include "figures/figure_view.h"
@@ -17,14 +18,16 @@ namespace miterbook {
 
 namespace {
 
-FigureRow bothWaysRow(
-    const EstimateLine& line, const LineBothWays& both, const std::string& currency) {
+FigureRow bothWaysRow(const EstimateLine& line, const LineBothWays& both, const Shop& shop) {
+    const std::string& currency = shop.currency;
+    const Unit unit = unitOf(line.task);
     FigureRow row;
     const auto piece = [&](Money amount) { return both.byPiece ? moneyCell(amount) : emptyCell(); };
     const Money byPiece = both.byPiece.value_or(Money());
-    row.cells = {wordCell(word(line.work)), wordCell(word(line.task)),
-        {conditionsText(line.conditions), std::nullopt}, quantityCell(line.quantity),
-        wordCell(word(unitOf(line.task))), moneyCell(both.cost), moneyCell(both.byCost),
+    row.cells = {wordCell(word(line.work)), wordCell(said(line.task, shop.unit)),
+        wordCell(said(line.conditions, shop.unit)),
+        quantityCell(amountSaid(line.quantity, unit, shop.unit)),
+        wordCell(unitText(unit, shop.unit)), moneyCell(both.cost), moneyCell(both.byCost),
         piece(byPiece), piece(byPiece - both.byCost),
         wordCell(both.isByPiece ? "the piece" : "cost"), wordCell(bothWaysInWords(both, currency))};
     row.strong = both.loses();
@@ -67,21 +70,20 @@ void BothWaysTab::showFigures(const JobRef& job, const JobFigures& figures) {
     const PriceBook prices = pricesOfBid(m_desk.book().prices, m_setup);
     const auto both = linesBothWays(
         figures.estimate, figures.takeoff, figures.sticks, prices, m_setup);
-    const std::string& currency = prices.shop().currency;
     std::vector<FigureRow> rows;
     m_tasks.clear();
     m_hasPiecePrice.clear();
     for (std::size_t i = 0; i < both.size(); ++i) {
-        rows.push_back(bothWaysRow(figures.estimate.lines[i], both[i], currency));
+        rows.push_back(bothWaysRow(figures.estimate.lines[i], both[i], prices.shop()));
         m_tasks.push_back(figures.estimate.lines[i].task);
         m_hasPiecePrice.push_back(both[i].byPiece.has_value());
     }
     m_lines->setRows(std::move(rows));
-    const auto summary = bothWaysSummary(figures.estimate, both, currency);
+    const auto summary = bothWaysSummary(figures.estimate, both, prices.shop());
     const bool any = std::ranges::count(m_hasPiecePrice, true) > 0;
     m_words->setText(!any
-            ? tr("No task of this house has a piece price. Type your prices for one foot, "
-                 "opening or piece in the book, under Piece prices.")
+            ? tr("No task of this house has a piece price. Type your prices for one opening, piece "
+                 "or running length in the book, under Piece prices.")
             : summary.empty() ? tr("At your piece prices every line covers its cost.")
                               : miterbook::lines(summary));
 }
@@ -93,7 +95,7 @@ void BothWaysTab::switchLine() {
         return;
     }
     const auto at = static_cast<std::size_t>(row);
-    const std::string task(word(m_tasks[at]));
+    const std::string task(said(m_tasks[at], m_desk.book().prices.shop().unit));
     if (!m_hasPiecePrice[at]) {
         m_desk.refuse(Error{Fault::notFound, "The book has no piece price for \"" + task + "\"."});
         return;

@@ -47,6 +47,13 @@ Money cents(double value) {
     return Money::cents(std::llround(value));
 }
 
+/// How much wood moves: `0.033 in`, `0.84 mm`.
+QString movementText(Length change, LengthUnit written) {
+    const double inches = std::abs(change.toInches());
+    return written == LengthUnit::millimetres ? QObject::tr("%1 mm").arg(inches * 25.4, 0, 'f', 2)
+                                              : QObject::tr("%1 in").arg(inches, 0, 'f', 3);
+}
+
 /// One casing by both ways: minutes, money, clamps, pace.
 FigureRow joiningRow(const CutDesk& cut, const Profile& profile, JoiningChoice choice) {
     const Bench& bench = cut.book().bench();
@@ -203,7 +210,7 @@ void BenchTab::sayWalking() {
         lines << tr("No room with openings in its walls is drawn on this level yet, so how far "
                     "sets are carried cannot be told.");
     else
-        lines << tr("Feet there and back, one way for each set. On the drawing of the plan, M puts "
+        lines << tr("There and back, one way for each set. On the drawing of the plan, M puts "
                     "saw and bench where you click.");
     m_walking->setText(lines.join(QLatin1Char('\n')));
 }
@@ -217,18 +224,18 @@ void BenchTab::sayMoisture() {
         "The trim comes to rest at %1 % where it lies and at %2 % in the finished house.")
                        .arg(from, 0, 'f', 1)
                        .arg(to, 0, 'f', 1);
+    const LengthStyle style = m_cut.book().prices.shop().lengths();
     if (profile) {
         const double c = changeCoefficient(bench.wood, bench.grain);
         const Length change = widthChange(profile->width, c, from, to);
         const MiterChange miter = miterChange(profile->width, c, from, to);
         said += QLatin1Char('\n')
-            + tr("Casing %1 wide of %2 gets %3 in %4; a miter joined now opens %5 in at the %6.")
-                  .arg(text(
-                      formatLengthWithUnit(profile->width, m_cut.book().prices.shop().lengths())))
+            + tr("Casing %1 wide of %2 gets %3 %4; a miter joined now opens %5 at the %6.")
+                  .arg(text(formatLengthWithUnit(profile->width, style)))
                   .arg(text(word(bench.wood)))
-                  .arg(std::abs(change.toInches()), 0, 'f', 3)
+                  .arg(movementText(change, style.unit))
                   .arg(change < Length() ? tr("narrower") : tr("wider"))
-                  .arg(miter.gap.toInches(), 0, 'f', 3)
+                  .arg(movementText(miter.gap, style.unit))
                   .arg(miter.opens == MiterEnd::toe ? tr("toe (outside)") : tr("heel (inside)"));
     }
     said += QLatin1Char('\n')

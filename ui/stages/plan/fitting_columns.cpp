@@ -77,13 +77,20 @@ constexpr Column<WallTreatment> treatments[] = {
     textColumn<&WallTreatment::note>(QT_TRANSLATE_NOOP("Column", "Note")),
 };
 
+Unit unitOfOther(const OtherWork& work) {
+    return unitOf(work.task);
+}
+
 constexpr Column<OtherWork> others[] = {
     differenceColumn<OtherWork>(),
     textColumn<&OtherWork::name>(QT_TRANSLATE_NOOP("Column", "Work")),
-    wordColumn<&OtherWork::task>(QT_TRANSLATE_NOOP("Column", "Task")),
-    quantityColumn<&OtherWork::quantity>(QT_TRANSLATE_NOOP("Column", "Quantity")),
+    taskColumn<&OtherWork::task>(QT_TRANSLATE_NOOP("Column", "Task")),
+    amountColumn<&OtherWork::quantity, unitOfOther>(QT_TRANSLATE_NOOP("Column", "Quantity")),
     Column<OtherWork>{.title = QT_TRANSLATE_NOOP("Column", "Unit"),
-        .read = [](const OtherWork& work, const Book&) { return text(word(unitOf(work.task))); }},
+        .read =
+            [](const OtherWork& work, const Book& book) {
+                return text(unitText(unitOf(work.task), book.prices.shop().unit));
+            }},
     roomColumn<&OtherWork::room>(QT_TRANSLATE_NOOP("Column", "Room")),
     profileColumn<&OtherWork::profile, NoProfile::unsaid>(
         QT_TRANSLATE_NOOP("Column", "Profile used")),

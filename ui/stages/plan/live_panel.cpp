@@ -30,7 +30,7 @@ LivePanel::LivePanel(Desk& desk, FigureDesk& figures, QWidget* parent)
     , m_desk(desk)
     , m_figures(figures)
     , m_head(headLabel({}))
-    , m_feet(new FigureView(tr("Running feet"), {tr("Profile"), tr("Running ft"), tr("Pieces")}))
+    , m_feet(new FigureView(tr("Running trim"), {tr("Profile"), tr("Running"), tr("Pieces")}))
     , m_count(plainLabel({}))
     , m_list(new QListWidget)
     , m_away(new QPushButton(tr("Put a&way\u2026")))
@@ -93,9 +93,12 @@ void LivePanel::showFeet() {
         sum.running += piece.longPoint * piece.count;
         sum.pieces += piece.count;
     }
+    const PriceBook& prices = m_desk.book().prices;
     std::vector<FigureRow> rows;
     for (const auto& [profile, sum] : sums)
-        rows.push_back({{wordCell(m_desk.book().prices.profileName(profile)), feetCell(sum.running),
+        rows.push_back({{wordCell(prices.profileName(profile)),
+                            {text(formatRunWithUnit(sum.running, prices.shop().unit)),
+                                static_cast<double>(sum.running.nm())},
                             countCell(sum.pieces)},
             tr("The long points of all pieces of this profile. The Takeoff stage names each "
                "piece."),

@@ -11,8 +11,7 @@ namespace {
 
 constexpr Column<Plan> planFields[] = {
     textColumn<&Plan::name>(QT_TRANSLATE_NOOP("Column", "Name")),
-    wholeColumn<&Plan::floorArea, 0, 1'000'000, Zero::hidden>(
-        QT_TRANSLATE_NOOP("Column", "Floor area, sq ft")),
+    floorColumn<&Plan::floorArea>(QT_TRANSLATE_NOOP("Column", "Floor area")),
     profileColumn<&Plan::windowCasing, NoProfile::unsaid, ProfileUse::casing, ProfileUse::board>(
         QT_TRANSLATE_NOOP("Column", "Window casing")),
     profileColumn<&Plan::doorCasing, NoProfile::unsaid, ProfileUse::casing, ProfileUse::board>(

@@ -68,12 +68,14 @@ constexpr Column<Room> wallsColumn{.title = QT_TRANSLATE_NOOP("Column", "Walls")
         return walls ? setWalls(room, std::move(walls).value()) : Result<void>(walls.error());
     }};
 
-constexpr Column<Room> perimeterColumn{.title = QT_TRANSLATE_NOOP("Column", "Perimeter, ft"),
-    .kind = CellKind::number,
+constexpr Column<Room> perimeterColumn{.title = QT_TRANSLATE_NOOP("Column", "Perimeter"),
+    .kind = CellKind::run,
     .number = [](const Room& room) { return perimeter(room.walls).nm(); },
-    .write
-    = [](std::int64_t nm,
-          const Book&) { return nm == 0 ? QString() : text(formatFeet(Length::nanometres(nm))); },
+    .write =
+        [](std::int64_t nm, const Book& book) {
+            return nm == 0 ? QString()
+                           : text(formatRun(Length::nanometres(nm), book.prices.shop().unit));
+        },
     .whereFrom =
         [](const Room&, const Book&) {
             return QCoreApplication::translate("Column", "The sum of the room's walls.");

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "stages/plan/saw_overlay.h"
 
-#include "basics/length_text.h"
+#include "basics/amount_text.h"
 #include "cut/saw_place.h"
 #include "desk/desk.h"
 #include "desk/figure_desk.h"
@@ -63,15 +63,17 @@ SawOverlay::SawOverlay(Desk& desk, FigureDesk& figures, PlanPanel& drawing, QObj
 void SawOverlay::show() {
     const WholePlan& whole = m_figures.figures().whole;
     const Id<Level> level = m_drawing.level();
+    const LengthUnit written = m_desk.book().prices.shop().unit;
+    const auto toWalk = [&](Length walked) { return text(formatRunWithUnit(walked, written, 0)); };
     m_marks.clear();
     if (const auto best = m_best->isChecked() ? sawPlaceOn(whole, level) : std::nullopt)
         m_marks.push_back({sawInches(best->spot),
-            tr("Best for the saw: %1 ft to walk").arg(text(formatFeet(best->walked, 0))), false});
+            tr("Best for the saw: %1 to walk").arg(toWalk(best->walked)), false});
     const SawSpot* put = sawSpotOn(m_desk.book(), m_figures.job().plan, level);
     if (put) {
         const auto walked = walkedFrom(whole, level, {put->x, put->y});
         m_marks.push_back({sawInches({put->x, put->y}),
-            walked ? tr("Saw: %1 ft to walk").arg(text(formatFeet(*walked, 0))) : tr("Saw"), true});
+            walked ? tr("Saw: %1 to walk").arg(toWalk(*walked)) : tr("Saw"), true});
     }
     m_away->setEnabled(put != nullptr);
     if (m_marks.empty()) {

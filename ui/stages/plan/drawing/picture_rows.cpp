@@ -67,7 +67,7 @@ QString sizeOf(const Room& room, const Book& book) {
     const bool rectangle = walls.size() == 4 && walls[0].length == walls[2].length
         && walls[1].length == walls[3].length && walls[0].angle == Angle::degrees(90);
     if (!rectangle)
-        return QStringLiteral("%1 sq ft").arg(qRound(areaOf(room.outline).toDouble()));
+        return text(floorText(qRound(areaOf(room.outline).toDouble()), book.prices.shop().unit));
     const bool across = room.outline[0].y == room.outline[1].y;
     return QStringLiteral("%1 × %2").arg(
         wallText(walls[across ? 0 : 1].length, book), wallText(walls[across ? 1 : 0].length, book));

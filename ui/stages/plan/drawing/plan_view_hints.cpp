@@ -2,23 +2,26 @@
 // What the view says of its tools: what typing means, what the next click does.
 #include "desk/text.h"
 #include "stages/plan/drawing/plan_view.h"
+#include "stages/plan/drawing/typed_examples.h"
 
 namespace miterbook {
 
 QString PlanView::typingHint() const {
+    const LengthUnit written = m_desk.book().prices.shop().unit;
+    const QString size = tr("Size: %1").arg(QLatin1String(sizeExample(written)));
+    const QString walls = QLatin1String(wallsExample(written));
     switch (m_tool) {
     case PlanTool::choose:
-        return onlyOne(DrawnItem::Kind::opening) ? tr("Size: 3068 or 36 x 60")
-                                                 : tr("Name of the room, or 12' x 14'");
+        return onlyOne(DrawnItem::Kind::opening) ? size : tr("Name of the room, or %1").arg(walls);
     case PlanTool::rectangle:
-        return tr("Sides: 12' x 14'6");
+        return tr("Sides: %1").arg(walls);
     case PlanTool::polygon:
     case PlanTool::area:
     case PlanTool::run:
         return tr("Length to the next corner");
     case PlanTool::window:
     case PlanTool::door:
-        return tr("Size: 3068 or 36 x 60");
+        return size;
     case PlanTool::standing:
         return tr("Length along the wall");
     case PlanTool::count:
@@ -38,6 +41,7 @@ void PlanView::sayHint() {
             distance(m_points[both ? 0 : m_points.size() - 1], both ? m_points[1] : m_cursor),
             m_desk.book());
     };
+    const LengthStyle style = m_desk.book().prices.shop().lengths();
     QString hint;
     switch (m_tool) {
     case PlanTool::choose:
@@ -50,7 +54,8 @@ void PlanView::sayHint() {
         break;
     case PlanTool::rectangle:
         hint = m_points.empty()
-            ? tr("Drag from corner to corner, or click one and type 12' x 14'6.")
+            ? tr("Drag from corner to corner, or click one and type %1.")
+                  .arg(QLatin1String(wallsExample(m_desk.book().prices.shop().unit)))
             : tr("%1 × %2").arg(
                 wallText(distance(m_points[0], {m_cursor.x, m_points[0].y}), m_desk.book()),
                 wallText(distance(m_points[0], {m_points[0].x, m_cursor.y}), m_desk.book()));
@@ -63,10 +68,11 @@ void PlanView::sayHint() {
         break;
     case PlanTool::window:
     case PlanTool::door:
-        hint = m_choice.size.width <= Length() ? tr("Type the size, then click walls.")
-                                               : tr("%1 x %2: click on walls.")
-                                                     .arg(text(formatLength(m_choice.size.width)),
-                                                         text(formatLength(m_choice.size.height)));
+        hint = m_choice.size.width <= Length()
+            ? tr("Type the size, then click walls.")
+            : tr("%1 x %2: click on walls.")
+                  .arg(text(formatLength(m_choice.size.width, style)),
+                      text(formatLength(m_choice.size.height, style)));
         break;
     case PlanTool::standing:
         hint = tr("Draw along a wall where it has no base.");

@@ -4,6 +4,7 @@
 #include "desk/text.h"
 #include "plan/room_text.h"
 #include "stages/plan/drawing/plan_view.h"
+#include "stages/plan/drawing/typed_examples.h"
 
 namespace miterbook {
 
@@ -65,8 +66,10 @@ bool PlanView::takeForShape(const QString& typed) {
     if (m_tool == PlanTool::rectangle) {
         const auto walls = parseWalls(utf8(typed), unit);
         if (!walls || walls->size() < 3) {
-            m_desk.refuse(
-                walls ? badInput("Type the room's two sides, such as 12' x 14'6.") : walls.error());
+            m_desk.refuse(walls ? badInput(std::string("Type the room's two sides, such as ")
+                                               .append(wallsExample(unit))
+                                               .append("."))
+                                : walls.error());
             return false;
         }
         const auto outline = layOut(*walls, m_points.empty() ? m_cursor : m_points.front());

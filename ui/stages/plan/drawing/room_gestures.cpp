@@ -109,9 +109,12 @@ Result<Edit> roomSaid(
     const DrawnLevel& level, IdSource& ids, std::int64_t key, const std::string& typed) {
     const Room* before = level.room(key);
     const std::string name(trimmed(typed));
-    if (!before || name.empty())
-        return before ? Result<Edit>(badInput("Type a name, or walls such as 12' x 14'."))
-                      : Result<Edit>(noRoom());
+    if (!before)
+        return noRoom();
+    if (name.empty())
+        return badInput(std::string("Type a name, or walls such as ")
+                            .append(wallsExample(level.book().prices.shop().unit))
+                            .append("."));
     Room after = *before;
     // A name may hold an x; walls begin with a digit and end in none but marks.
     const bool maybeWalls = name.front() >= '0' && name.front() <= '9';
