@@ -11,6 +11,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <map>
 
 using namespace Qt::Literals::StringLiterals;
@@ -42,6 +43,7 @@ public:
             add({row.source});
         for (const LabelSheet& sheet : commonLabelSheets())
             add({labelSheetName(sheet)}); // as it is sold
+        std::ranges::sort(m_names, std::ranges::greater(), &QString::size); // whole ones first
     }
     /// What another shop may choose instead.
     static bool isChoice(const QString& text) {

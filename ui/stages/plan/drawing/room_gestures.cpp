@@ -5,6 +5,7 @@
 #include "io/room_words.h"
 #include "plan/redraw.h"
 #include "plan/room_text.h"
+#include "stages/plan/drawing/typed_examples.h"
 #include "stages/plan/opening_specs.h"
 
 namespace miterbook {
