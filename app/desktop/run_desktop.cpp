@@ -2,6 +2,7 @@
 #include "desktop/desktop.h"
 #include "desktop/recent_books.h"
 #include "widgets/question.h"
+#include "widgets/table_style.h"
 #include "windows/choose_book.h"
 
 #include <QApplication>
@@ -39,6 +40,7 @@ bool openSome(Desktop& desktop, const QString& first) {
 } // namespace
 
 int runDesktop(QApplication& application) {
+    QApplication::setStyle(new TableStyle);
     Desktop desktop;
     if (!openSome(desktop, firstBook()))
         return 1;

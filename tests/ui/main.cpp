@@ -1,9 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "widgets/table_style.h"
+
 #include <QApplication>
 #include <QPalette>
 #include <QStandardPaths>
 
 #include <gtest/gtest.h>
+
+using miterbook::TableStyle;
 
 int main(int argc, char** argv) {
     if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM"))
@@ -15,6 +19,7 @@ int main(int argc, char** argv) {
     QCoreApplication::setApplicationName(
         QStringLiteral("ui-test-%1").arg(QCoreApplication::applicationPid()));
     const QApplication application(argc, argv);
+    QApplication::setStyle(new TableStyle);          // as the program has it
     if (qEnvironmentVariableIsSet("MITERBOOK_DARK")) // for pictures, see window_test.cpp
         QApplication::setPalette(QPalette(QColor(0x30, 0x32, 0x35), QColor(0x25, 0x27, 0x2A)));
     return RUN_ALL_TESTS();

@@ -90,10 +90,19 @@ void FigureView::buildTable(const QString& name) {
     connect(copy, &QShortcut::activated, this, [this] { copySelection(); });
 }
 
+void FigureView::sayWhenEmpty(const QString& words) {
+    m_whenEmpty = words;
+    showFrom();
+}
+
 void FigureView::setRows(std::vector<FigureRow> rows) {
     const std::vector<int> changed = m_model->setRows(std::move(rows));
-    if (m_model->rows().empty())
+    if (m_model->rows().empty()) {
+        if (!m_fitted)
+            fitTitles();
+        showFrom();
         return;
+    }
     if (!isVisible() && m_fitted)
         m_widenWhenShown = m_widenWhenShown || !changed.empty();
     else if (!m_fitted || changed.size() > fewRows)
@@ -110,6 +119,13 @@ void FigureView::showEvent(QShowEvent* event) {
     QWidget::showEvent(event);
     if (std::exchange(m_widenWhenShown, false))
         widenColumns();
+}
+
+/// Until there are rows to be as wide as.
+void FigureView::fitTitles() {
+    m_widening = true;
+    m_table->resizeColumnsToContents();
+    m_widening = false;
 }
 
 /// Columns grow with what they show and never shrink, so that nothing jumps while somebody types.
@@ -152,7 +168,10 @@ void FigureView::showFrom() {
     const QModelIndex current = m_table->currentIndex();
     const QString from = current.data(FigureModel::fromRole).toString();
     const bool invites = from.isEmpty() && m_invites;
-    m_from->setText(invites ? tr("Choose a row to see where its numbers come from.") : from);
+    const bool empty = m_model->rows().empty();
+    m_from->setText(!invites ? from
+            : empty          ? m_whenEmpty
+                             : tr("Choose a row to see where its numbers come from."));
     m_from->setVisible(m_invites || !from.isEmpty());
 }
 

@@ -23,6 +23,8 @@ public:
     /// Gives the rows most of the room: no filter, and words below only where there are any. For
     /// what a row of another view is made of.
     void standBelow();
+    /// What the line below says while there are no rows: what brings the first one.
+    void sayWhenEmpty(const QString& words);
     void setRows(std::vector<FigureRow> rows);
     /// The row of the cursor as its place among the rows set; -1 for none.
     int currentRow() const;
@@ -34,6 +36,7 @@ protected:
 
 private:
     void buildTable(const QString& name);
+    void fitTitles();
     void widenColumns();
     void widenFor(const std::vector<int>& rows);
     void showFrom();
@@ -44,6 +47,7 @@ private:
     QLineEdit* m_filter;
     QTableView* m_table;
     QLabel* m_from;
+    QString m_whenEmpty;
     bool m_invites = true;         ///< to choose a row, to see where its numbers come from
     bool m_fitted = false;         ///< columns have been fitted to the first rows shown
     bool m_widening = false;       ///< we are at it

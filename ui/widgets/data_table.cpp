@@ -2,6 +2,7 @@
 #include "widgets/data_table.h"
 
 #include "widgets/cell_delegate.h"
+#include "widgets/cell_look.h"
 #include "widgets/table_proxy.h"
 
 #include <QGuiApplication>
@@ -55,7 +56,8 @@ DataTable::DataTable(TableModelBase& model, QWidget* parent)
         if (!m_fitted)
             fitWidths();
     });
-    horizontalHeader()->setStretchLastSection(true);
+    // Words may have the room that is left over; a number would stand far from its row.
+    horizontalHeader()->setStretchLastSection(!isNumber(m_model.kind(m_model.columnCount() - 1)));
     connect(horizontalHeader(), &QHeaderView::sectionResized, this, &DataTable::keepWidths);
 }
 

@@ -13,6 +13,7 @@
 #include <QMenu>
 #include <QMenuBar>
 #include <QProgressDialog>
+#include <QRegularExpression>
 #include <QStackedWidget>
 #include <QTabWidget>
 
@@ -23,6 +24,16 @@ namespace miterbook {
 namespace {
 
 constexpr int lookEvery = 5; // milliseconds
+
+/// For the eye: a picture of everything that is visited, named by where it came up.
+void keepPicture(QWidget& shown, const QString& where) {
+    const QString folder = qEnvironmentVariable("MITERBOOK_PICTURES");
+    if (folder.isEmpty())
+        return;
+    QString name = where;
+    name.replace(QRegularExpression(u"[^A-Za-z0-9]+"_s), u"-"_s);
+    shown.grab().save(folder + u'/' + name.left(120) + u".png"_s);
+}
 
 void settle() {
     for (int i = 0; i < 3; ++i)
@@ -87,7 +98,7 @@ void WindowWalk::everyStage(const JobRef& job) {
 /// The page as it is, then each of its tabs.
 void WindowWalk::page(const Show& show, const QString& where) {
     show();
-    m_visit(m_window, where);
+    visit(m_window, where);
     if (m_presses)
         pressOn(show, where);
     for (const QString& title : {u"&Rows"_s, u"P&age"_s, u"&Papers"_s})
@@ -166,7 +177,7 @@ void WindowWalk::chooseFrom(const std::function<QMenu*()>& find, const QString& 
     if (!menu)
         return;
     Q_EMIT menu->aboutToShow();
-    m_visit(*menu, where);
+    visit(*menu, where);
     QStringList words;
     for (const QAction* action : menu->actions()) {
         if (!action->isSeparator())
@@ -214,18 +225,23 @@ void WindowWalk::press(const std::function<void()>& what, const QString& where) 
     ++m_pressed;
 }
 
+void WindowWalk::visit(QWidget& shown, const QString& where) {
+    keepPicture(shown, where);
+    m_visit(shown, where);
+}
+
 /// Dialogs and menus that wait for an answer run a loop of their own, in which this is called.
 void WindowWalk::lookAtPopped() {
     if (m_looking)
         return;
     m_looking = true;
     if (QWidget* popup = QApplication::activePopupWidget()) {
-        m_visit(*popup, m_where);
+        visit(*popup, m_where);
         popup->close();
     } else if (auto* dialog = qobject_cast<QDialog*>(QApplication::activeModalWidget())) {
         if (!qobject_cast<QProgressDialog*>(dialog)) {
             m_dialogs.insert(plainWords(dialog->windowTitle()));
-            m_visit(*dialog, m_where);
+            visit(*dialog, m_where);
             dialog->reject();
         }
     }
@@ -239,7 +255,7 @@ void WindowWalk::lookAtOthers() {
         if (!dialog || !dialog->isVisible())
             continue;
         m_dialogs.insert(plainWords(dialog->windowTitle()));
-        m_visit(*dialog, m_where);
+        visit(*dialog, m_where);
         dialog->close();
     }
     settle();

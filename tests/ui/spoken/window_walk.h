@@ -41,6 +41,7 @@ private:
     /// Shows a page, whatever was shown before, and says which it is.
     using Show = std::function<QWidget*()>;
 
+    void visit(QWidget& shown, const QString& where);
     void page(const Show& show, const QString& where);
     void tabs(const Show& show, const QString& where);
     void pressOn(const Show& show, const QString& where);

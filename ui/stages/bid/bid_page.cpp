@@ -112,6 +112,7 @@ QWidget* BidPage::tables() {
     tabs->addTab(m_sheet, tr("Plan set"));
     m_sent = new SentTab(m_desk, m_figures, this);
     m_wins = new FigureView(tr("Won and lost by builder"), winTitles(), this);
+    m_wins->sayWhenEmpty(tr("No bid has been sent yet. Ctrl+Shift+B sends this one."));
     tabs->addTab(m_sent, tr("Sent"));
     tabs->addTab(m_wins, tr("Won and lost"));
     return tabs;

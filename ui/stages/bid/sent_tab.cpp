@@ -47,6 +47,7 @@ SentTab::SentTab(Desk& desk, FigureDesk& figures, QWidget* parent)
     , m_differences(new FigureView(tr("Line by line"), differenceTitles(), this))
     , m_before(new QComboBox(this))
     , m_after(new QComboBox(this)) {
+    m_bids->sayWhenEmpty(tr("Nothing was sent yet. A bid that is sent keeps its number and text."));
     auto* split = new QSplitter(Qt::Vertical);
     split->addWidget(sentPart());
     split->addWidget(comparePart());
