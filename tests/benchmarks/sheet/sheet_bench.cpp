@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // sheet_bench [OPENINGS]: takeoff and price of one plan by the program and, in the same run, by a
 // spreadsheet of the same formulas that LibreOffice Calc opens and reckons without a window. Says
-// where the two disagree (then it fails) and how long each takes, and an almost empty sheet besides:
-// most of what Calc takes is its start.
+// where the two disagree (then it fails) and how long each takes, and an almost empty sheet
+// besides: most of what Calc takes is its start.
 #include "sheet/house_sheet.h"
 
 #include <QCoreApplication>
