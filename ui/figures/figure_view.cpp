@@ -77,6 +77,7 @@ void FigureView::buildTable(const QString& name) {
     m_table->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     m_table->verticalHeader()->setDefaultSectionSize(m_table->fontMetrics().height() * 3 / 2);
     m_table->horizontalHeader()->setResizeContentsPrecision(100);
+    m_table->horizontalHeader()->setHighlightSections(false);
     connect(m_table->horizontalHeader(), &QHeaderView::sectionResized, this, [this] {
         // Stretching the last column is not the user's doing; dragging needs the button held.
         if (!m_widening && QApplication::mouseButtons() != Qt::NoButton)

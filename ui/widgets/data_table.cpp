@@ -10,6 +10,7 @@
 #include <QKeyEvent>
 #include <QPainter>
 #include <QSettings>
+#include <QStyle>
 
 #include <algorithm>
 
@@ -90,6 +91,7 @@ bool DataTable::restoreWidths() {
 void DataTable::fitWidths() {
     constexpr int looked = 40;
     const int letter = fontMetrics().averageCharWidth();
+    const int margins = 2 * (style()->pixelMetric(QStyle::PM_FocusFrameHMargin, nullptr, this) + 1);
     const int rows = std::min(m_model.realRows(), looked);
     for (int column = 0; column < m_model.columnCount(); ++column) {
         const QString title
@@ -100,7 +102,7 @@ void DataTable::fitWidths() {
             widest = std::max(widest, fontMetrics().horizontalAdvance(cell));
         }
         const int least = std::max(8, m_model.letters(column)) * letter;
-        setColumnWidth(column, std::clamp(widest + 2 * letter, least, 56 * letter));
+        setColumnWidth(column, std::clamp(widest + margins + letter, least, 56 * letter));
     }
     m_fitted = rows > 0;
 }

@@ -7,6 +7,7 @@
 #include "cut/label_sheets.h"
 #include "desk/text.h"
 
+#include <QLineEdit>
 #include <QRegularExpression>
 
 #include <gtest/gtest.h>
@@ -66,12 +67,26 @@ private:
     QStringList m_names;
 };
 
+void makeMetric(Shop& shop) {
+    shop.unit = LengthUnit::millimetres;
+    shop.page = PageSize::a4;
+    shop.currency = "€";
+}
+
+/// A bare 4 1/2 would be read as four and a half millimetres.
+TEST(Metric, WallsOfTheDrawingAreSaidInMillimetres) {
+    SampleWindow sample(makeMetric);
+    sample.window().showJob(sample.firstPlan());
+    QString said;
+    for (const auto* line : sample.window().findChildren<QLineEdit*>()) {
+        if (line->accessibleName() == u"Thickness of inside walls"_s)
+            said = line->text();
+    }
+    EXPECT_EQ(said, u"114.3"_s);
+}
+
 TEST(Metric, NoPageSpeaksOfFeetOrInches) {
-    SampleWindow sample([](Shop& shop) {
-        shop.unit = LengthUnit::millimetres;
-        shop.page = PageSize::a4;
-        shop.currency = "€";
-    });
+    SampleWindow sample(makeMetric);
     const Names names(sample.desk().book());
     std::map<QString, QString> faults;
     WindowWalk walk(sample.window(), sample.desk(), [&](QWidget& shown, const QString& where) {

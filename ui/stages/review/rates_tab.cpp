@@ -211,7 +211,7 @@ void RatesTab::showCurrent() {
     PictureLine seen{tr("each house"), PictureLine::Look::dots, {}};
     PictureLine learned{tr("learned"), PictureLine::Look::line, {}};
     PictureLine book{tr("the book"), PictureLine::Look::dashed, {}};
-    PictureBand band{tr("nine times in ten"), {}, {}, {}};
+    PictureBand band{tr("9 of 10"), {}, {}, {}};
     for (const RateTrendPoint& point : trendOf(*rate)) {
         seen.points.emplace_back(point.date, minutes.said(point.seen));
         learned.points.emplace_back(point.date, minutes.said(point.learned.minutes));

@@ -104,7 +104,9 @@ PictureRoom pictureOfRoom(const Room& room, const Book& book) {
     return drawn;
 }
 
-PictureOpening pictureOfOpening(const Opening& opening, const Room& room, const WallPlace& place) {
+PictureOpening pictureOfOpening(
+    const Opening& opening, const Room& room, const WallPlace& place, const Book& book) {
+    const LengthStyle style = book.prices.shop().lengths();
     PictureOpening drawn;
     drawn.key = rowKey(opening);
     drawn.mark = markOfRow(opening);
@@ -118,7 +120,8 @@ PictureOpening pictureOfOpening(const Opening& opening, const Room& room, const 
     drawn.width = std::max(opening.width.toInches(), 6.0);
     drawn.depth = opening.wallThickness > Length() ? opening.wallThickness.toInches() : usualWall;
     drawn.label = text(opening.mark);
-    drawn.size = text(formatLength(opening.width) + " x " + formatLength(opening.height));
+    drawn.size = text(
+        formatLength(opening.width, style) + " x " + formatLength(opening.height, style));
     return drawn;
 }
 

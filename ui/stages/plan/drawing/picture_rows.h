@@ -9,7 +9,8 @@ namespace miterbook {
 
 PictureRoom pictureOfRoom(const Room& room, const Book& book);
 /// In a wall of `room`.
-PictureOpening pictureOfOpening(const Opening& opening, const Room& room, const WallPlace& place);
+PictureOpening pictureOfOpening(
+    const Opening& opening, const Room& room, const WallPlace& place, const Book& book);
 /// Nothing where it has no marks.
 std::optional<PictureWork> pictureOfWork(const OtherWork& work);
 

@@ -156,7 +156,8 @@ private:
         const auto place = room && !room->outline.empty() ? placeIn(*room, row) : std::nullopt;
         if (!place)
             return false;
-        m_picture.apart.openings.push_back(pictureOfOpening(row, *room, *place));
+        m_picture.apart.openings.push_back(
+            pictureOfOpening(row, *room, *place, m_level.book()));
         setApart(m_picture.apart.openings.back(), mark);
         return true;
     }

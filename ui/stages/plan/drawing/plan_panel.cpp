@@ -58,6 +58,7 @@ PlanPanel::PlanPanel(Desk& desk, QWidget* parent)
     connect(m_levels, &QComboBox::activated, this,
         [this] { showLevel(Id<Level>(m_levels->currentData().toLongLong())); });
     connect(&desk, &Desk::changed, this, &PlanPanel::fillLevels);
+    connect(&desk, &Desk::changed, this, &PlanPanel::sayWalls);
     connect(m_view, &PlanView::said, m_said, &QLabel::setText);
     connect(m_view, &PlanView::toolChanged, this, &PlanPanel::showOptions);
     connect(m_view, &PlanView::selectionChanged, this, [this] {
@@ -76,6 +77,7 @@ PlanPanel::PlanPanel(Desk& desk, QWidget* parent)
     connect(m_sheets, &PlanSheets::changed, this, &PlanPanel::showSheets);
     connect(m_differences, &DifferencesMenu::switched, this, &PlanPanel::seenSwitched);
     connect(m_sheetMenu, &SheetMenu::said, m_said, &QLabel::setText);
+    sayWalls();
     showOptions();
 }
 

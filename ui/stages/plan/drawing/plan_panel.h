@@ -60,6 +60,7 @@ private:
     void takeTyped();
     void takeKind();
     void takeWalls();
+    void sayWalls();
     void tellChosen();
     void showSheets();
     Id<Level> levelOf(const Source& source) const;

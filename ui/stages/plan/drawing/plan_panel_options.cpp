@@ -81,6 +81,18 @@ void PlanPanel::takeTyped() {
         m_view->setFocus();
 }
 
+/// Thicknesses of walls as the shop writes lengths, unless somebody is typing them.
+void PlanPanel::sayWalls() {
+    if (m_walls->hasFocus() || m_outside->hasFocus())
+        return;
+    const LengthStyle style = m_desk.book().prices.shop().lengths();
+    const auto say = [&](QLineEdit* line, Length length) {
+        line->setText(length == Length() ? QString() : text(formatLength(length, style)));
+    };
+    say(m_walls, m_view->wallThickness());
+    say(m_outside, m_view->openingChoice().outsideWall);
+}
+
 /// Thicknesses of walls as typed; what is no length stays as it was.
 void PlanPanel::takeWalls() {
     const LengthUnit unit = m_desk.book().prices.shop().unit;

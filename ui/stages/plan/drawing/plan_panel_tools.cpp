@@ -114,7 +114,6 @@ QWidget* PlanPanel::makeTyping() {
         line->setMaximumWidth(80);
     m_walls->setAccessibleName(tr("Thickness of inside walls"));
     m_outside->setAccessibleName(tr("Thickness of outside walls"));
-    m_walls->setText(QStringLiteral("4 1/2"));
     layout->addWidget(m_kind);
     layout->addWidget(m_typeLabel);
     layout->addWidget(m_type, 1);

@@ -43,7 +43,8 @@ private:
             m_picture.unplacedOpenings += opening.removed ? 0 : 1;
             return;
         }
-        PictureOpening drawn = pictureOfOpening(opening, *where->room, where->place);
+        PictureOpening drawn = pictureOfOpening(
+            opening, *where->room, where->place, m_level.book());
         const auto state = m_states.find(opening.id.value());
         if (state != m_states.end())
             drawn.state = state->second.state;

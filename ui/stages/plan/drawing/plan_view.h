@@ -59,6 +59,7 @@ public:
     BreakKind standing() const { return m_standing; }
     void setStanding(BreakKind kind) { m_standing = kind; }
     void setWallThickness(Length wall) { m_wall = wall; }
+    Length wallThickness() const { return m_wall; }
     void setShowLengths(bool show);
 
     const std::set<DrawnItem>& selection() const { return m_look.selected; }
