@@ -3,6 +3,7 @@
 #include "cut/saw_place.h"
 #include "papers/floor_pen.h"
 #include "papers/heading.h"
+#include "plan/flight.h"
 #include "plan/place.h"
 
 #include <algorithm>
@@ -36,6 +37,8 @@ public:
             if (isHere(room))
                 drawRoom(room);
         }
+        for (const Stair& stair : m_whole.stairs)
+            drawStair(stair);
         for (const Opening& opening : m_whole.openings)
             drawOpening(opening);
         if (const auto saw = sawPlaceOn(m_whole, m_level.id))
@@ -130,6 +133,46 @@ private:
         m_pen->line(a, a + in, FloorPen::thin);
         m_pen->line(a + in, b + in, FloorPen::thin);
         m_pen->line(b + in, b, FloorPen::thin);
+    }
+
+    /// On the level that it climbs from and on the one above, where it comes up.
+    void drawStair(const Stair& stair) {
+        const bool here = stair.level == m_level.id;
+        if (!here && !isJustBelow(stair.level))
+            return;
+        const FlightDrawing flight = flightOf(stair);
+        for (const Outline& part : flight.parts)
+            drawRound(part);
+        for (const FlightDrawing::Riser& riser : flight.risers) {
+            if (here && !riser.above)
+                m_pen->line(inches(riser.a), inches(riser.b), FloorPen::thin);
+        }
+        drawAlong(flight.way);
+        drawAlong(flight.arrow);
+        if (flight.way.size() < 2)
+            return;
+        const FloorPoint foot = inches(here ? flight.way.front() : flight.way.back());
+        const FloorPoint next = inches(here ? flight.way[1] : flight.way[flight.way.size() - 2]);
+        const double length = std::hypot(next.x - foot.x, next.y - foot.y);
+        constexpr double off = 12; // beside the first tread, on the line
+        m_pen->label(
+            foot + (next - foot) * (off / std::max(length, off)), here ? "UP" : "DN", false);
+    }
+
+    bool isJustBelow(Id<Level> level) const {
+        const auto here = std::ranges::find(m_whole.levels, m_level.id, &Level::id);
+        return here != m_whole.levels.begin() && here != m_whole.levels.end()
+            && std::prev(here)->id == level;
+    }
+
+    void drawAlong(const std::vector<PlanPoint>& points) {
+        for (std::size_t i = 0; i + 1 < points.size(); ++i)
+            m_pen->line(inches(points[i]), inches(points[i + 1]), FloorPen::thin);
+    }
+
+    void drawRound(const Outline& outline) {
+        drawAlong(outline);
+        m_pen->line(inches(outline.back()), inches(outline.front()), FloorPen::thin);
     }
 
     static FloorPoint along(const Room& room, std::size_t wall) {

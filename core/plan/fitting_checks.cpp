@@ -1,12 +1,25 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plan/check_words.h"
 #include "plan/marks.h"
+#include "plan/outline.h"
+
+#include <algorithm>
 
 namespace miterbook {
 
 namespace {
 
 constexpr int mostOfAnything = 500;
+constexpr std::size_t mostTurns = 20; // points of a stair's walking line
+
+/// A walking line is none, or two points and more, each at a place of its own and near the house.
+void checkWalkLine(RowCheck& check, const std::vector<PlanPoint>& line) {
+    check.must(line.size() != 1, "is drawn by one point; a stair goes from its foot to its head");
+    check.must(line.size() <= mostTurns, "turns too often to be drawn");
+    check.must(std::ranges::adjacent_find(line) == line.end(),
+        "has two points of its walking line at one place");
+    check.must(std::ranges::all_of(line, isNearZero), "lies over 300 ft from the plan's zero");
+}
 
 } // namespace
 
@@ -35,6 +48,9 @@ Result<void> checkStair(const Stair& stair, Missing missing) {
     check.length("baluster run", stair.balusterRun);
     check.length("baluster width", stair.balusterWidth, Length::feet(1),
         stair.balusterRun > Length() ? missing : Missing::allowed);
+    checkWalkLine(check, stair.walkLine);
+    check.length("flight width", stair.flightWidth, Length::feet(20),
+        stair.walkLine.empty() ? Missing::allowed : Missing::refused);
     return check.result();
 }
 

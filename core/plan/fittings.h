@@ -96,6 +96,10 @@ struct Stair {
     Length balusterRun; ///< clear run between newels
     Length balusterWidth = Length::sixteenths(20);
     std::string note;
+    /// On the plan of its level: from the foot of the stair, by the middle of each landing, to its
+    /// head. Empty where it is not drawn.
+    std::vector<PlanPoint> walkLine;
+    Length flightWidth = Length::inches(36); ///< as drawn
 
     bool operator==(const Stair&) const = default;
 };
@@ -116,7 +120,8 @@ struct Describe<Stair> {
             field("rail", &Stair::rail), field("rail_length", &Stair::railLength),
             field("handrail", &Stair::handrail), field("newels", &Stair::newels),
             field("balusters", &Stair::balusters), field("baluster_run", &Stair::balusterRun),
-            field("baluster_width", &Stair::balusterWidth), field("note", &Stair::note));
+            field("baluster_width", &Stair::balusterWidth), field("note", &Stair::note),
+            field("walk_line", &Stair::walkLine), field("flight_width", &Stair::flightWidth));
     }
 };
 

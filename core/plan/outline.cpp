@@ -47,10 +47,8 @@ Result<void> checkCorners(const Outline& outline, const std::string& name) {
     check.must(outline.size() >= 3, "needs at least three corners");
     check.must(
         outline.size() <= mostCorners, "has more than " + std::to_string(mostCorners) + " corners");
-    for (const PlanPoint& point : outline) {
-        const bool near = std::max({point.x, -point.x, point.y, -point.y}) <= farthestPoint;
-        check.must(near, "has a corner over 300 ft from the plan's zero");
-    }
+    check.must(
+        std::ranges::all_of(outline, isNearZero), "has a corner over 300 ft from the plan's zero");
     return check.result();
 }
 
@@ -74,6 +72,10 @@ Result<void> checkTurns(const Outline& outline, const std::string& name) {
 }
 
 } // namespace
+
+bool isNearZero(const PlanPoint& point) {
+    return std::max({point.x, -point.x, point.y, -point.y}) <= farthestPoint;
+}
 
 Length distance(PlanPoint a, PlanPoint b) {
     const PlanPoint way = b - a;

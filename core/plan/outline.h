@@ -16,6 +16,9 @@ inline constexpr Length farthestPoint = longestSensible;
 /// The most corners that one room may have.
 inline constexpr std::size_t mostCorners = 200;
 
+/// Whether a point is no farther off than that.
+bool isNearZero(const PlanPoint& point);
+
 /// Distance between two points, to the nearest nanometre; exact along an axis.
 Length distance(PlanPoint a, PlanPoint b);
 /// Of a line through points in order, not closed.

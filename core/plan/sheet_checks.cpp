@@ -21,8 +21,7 @@ Result<void> checkUnderlay(const Underlay& underlay) {
     check.number("page", underlay.page, 1, 10'000);
     check.length("scale", underlay.scale);
     check.number("strength", underlay.strength, 0, 100);
-    for (const Length each : {underlay.x, underlay.y})
-        check.must(std::max(each, -each) <= farthestPoint, "lies over 300 ft from the plan's zero");
+    check.must(isNearZero({underlay.x, underlay.y}), "lies over 300 ft from the plan's zero");
     return check.result();
 }
 

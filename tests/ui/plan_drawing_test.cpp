@@ -70,6 +70,7 @@ protected:
     const Opening& opening(std::size_t n = 0) const {
         return std::next(rows().of<Opening>().begin(), static_cast<long>(n))->second;
     }
+    const Stair& stair() const { return rows().of<Stair>().begin()->second; }
     QPoint at(double x, double y) const { return view().frame().toScreen(QPointF(x, y)).toPoint(); }
     void click(double x, double y, Qt::KeyboardModifiers keys = {}) {
         QTest::mouseClick(&view(), Qt::LeftButton, keys, at(x, y));
@@ -299,6 +300,71 @@ TEST_F(PlanDrawing, ThePlanIsMirroredAndALevelRepeated) {
     EXPECT_EQ(rows().of<Opening>().size(), 2U);
     EXPECT_TRUE(std::prev(rows().of<Level>().end())->second.upper);
     EXPECT_NE(opening(0).mark, opening(1).mark);
+}
+
+TEST_F(PlanDrawing, AStairIsDrawnMovedWidenedMirroredAndTakenAway) {
+    drawDen();
+    const PlanPoint corner = room().outline.front();
+    const double x = corner.x.toInches();
+    const double y = corner.y.toInches();
+    key(Qt::Key_U);
+    click(x + 24, y + 24);
+    click(x + 120, y + 24);
+    key(Qt::Key_Return);
+    ASSERT_EQ(rows().of<Stair>().size(), 1U) << refused().toStdString();
+    EXPECT_EQ(stair().walkLine.size(), 2U);
+    EXPECT_EQ(stair().room, room().id);
+    EXPECT_EQ(view().selection().count({DrawnItem::Kind::stair, stair().id.value()}), 1U);
+    ASSERT_EQ(view().picture().stairs.size(), 1U);
+    EXPECT_EQ(view().picture().stairs[0].risers.size(), 14U);
+    key(Qt::Key_Escape);
+    const Stair drawn = stair();
+    key(Qt::Key_Down, Qt::ShiftModifier);
+    EXPECT_EQ(stair().walkLine[0].y - drawn.walkLine[0].y, feetOf(1));
+    type(u"42"_s);
+    EXPECT_EQ(stair().flightWidth, Length::inches(42)) << refused().toStdString();
+    type(u"50'"_s);
+    EXPECT_EQ(stair().flightWidth, Length::inches(42));
+    EXPECT_TRUE(refused().contains(u"flight width"_s)) << refused().toStdString();
+    const Stair before = stair();
+    view().mirrorPlan();
+    EXPECT_NE(stair().walkLine, before.walkLine);
+    view().mirrorPlan();
+    EXPECT_EQ(stair(), before);
+    key(Qt::Key_Delete);
+    EXPECT_TRUE(rows().of<Stair>().empty());
+    for (int i = 0; i < 5; ++i)
+        m_kit.desk().undoStack().undo();
+    EXPECT_EQ(stair(), drawn);
+}
+
+TEST_F(PlanDrawing, AStairOfTheTableGetsItsPlaceByKeys) {
+    drawDen();
+    Stair typed;
+    typed.id = m_kit.desk().ids().next<Stair>();
+    typed.plan = m_plan;
+    typed.level = room().level;
+    typed.name = "Back stair";
+    ASSERT_TRUE(m_kit.desk().perform(EditBuilder(m_kit.book(), "Add stair").put(typed).take()));
+    EXPECT_TRUE(view().picture().stairs.empty());
+    auto* tables = m_page->findChild<PlanTables*>();
+    ASSERT_TRUE(tables->showSource({typed.id, {}, {}, {}}));
+    view().select({{DrawnItem::Kind::stair, typed.id.value()}});
+    key(Qt::Key_U);
+    key(Qt::Key_Down, Qt::ShiftModifier);
+    type(u"10'10"_s);
+    m_typed->setFocus();
+    QTest::keyClick(m_typed, Qt::Key_Return);
+    ASSERT_EQ(rows().of<Stair>().size(), 1U);
+    EXPECT_EQ(stair().name, "Back stair");
+    ASSERT_EQ(stair().walkLine.size(), 2U) << refused().toStdString();
+    EXPECT_EQ(distance(stair().walkLine[0], stair().walkLine[1]), Length::inches(130));
+    view().repeatLevel(); // above it the stair comes up
+    m_panel->showSource({room(1).id, {}, {}, {}});
+    EXPECT_NE(view().level().level(), stair().level);
+    EXPECT_TRUE(view().picture().stairs.empty());
+    ASSERT_EQ(view().picture().fromBelow.size(), 1U);
+    EXPECT_EQ(view().picture().fromBelow[0].label, u"DN"_s);
 }
 
 /// An option of the plan in which W1 is gone and W2 is new.

@@ -35,10 +35,10 @@ protected:
         const auto names = all(name, wide, lines);
         return names.empty() ? FittedName{} : names.front();
     }
-    double wide(const QString& text) const { return m_bold.horizontalAdvance(text); }
+    double wide(const QString& text) const { return m_bold.width(text); }
 
-    QFontMetricsF m_bold{boldFont()};
-    QFontMetricsF m_small{QApplication::font()};
+    LabelFont m_bold{boldFont(), nullptr};
+    LabelFont m_small{QApplication::font(), nullptr};
 };
 
 TEST_F(RoomNames, StandInOneLineWhereTheyCan) {
@@ -55,16 +55,16 @@ TEST_F(RoomNames, ArePartedAtASpaceBeforeTheyAreMadeSmall) {
 }
 
 TEST_F(RoomNames, AreSmallThenTheNumberThenCutOff) {
-    const double smallWide = m_small.horizontalAdvance(u"Primary closet"_s);
+    const double smallWide = m_small.width(u"Primary closet"_s);
     ASSERT_LT(smallWide, wide(u"Primary closet"_s));
     EXPECT_EQ(fit(u"Primary closet"_s, smallWide, 1), (FittedName{u"Primary closet"_s, true}));
-    const double number = m_small.horizontalAdvance(u"204"_s);
+    const double number = m_small.width(u"204"_s);
     EXPECT_EQ(fit(u"Primary closet"_s, number, 1), (FittedName{u"204"_s, true}));
     const auto names = all(u"Primary closet"_s, smallWide * 0.7, 1);
     ASSERT_EQ(names.size(), 2U);
     const QString cut = names.back().text;
     EXPECT_TRUE(cut.startsWith(u"Prim"_s)) << cut.toStdString();
-    EXPECT_LE(m_small.horizontalAdvance(cut), smallWide * 0.7);
+    EXPECT_LE(m_small.width(cut), smallWide * 0.7);
 }
 
 TEST_F(RoomNames, AreLeftOutWhereNothingFits) {

@@ -61,10 +61,11 @@ void paintLevel(benchmark::State& state) {
     frame.zoom(static_cast<double>(state.range(0)) / 100.0, {800, 500});
     PictureLook look;
     look.selected.insert({DrawnItem::Kind::room, 7});
+    LabelFonts fonts(QGuiApplication::font(), &screen);
     for (auto _ : state) {
         QPainter painter(&screen);
         painter.fillRect(screen.rect(), Qt::white);
-        PicturePainter(painter, frame, QGuiApplication::palette(), screen.rect(), look)
+        PicturePainter(painter, frame, QGuiApplication::palette(), screen.rect(), look, fonts)
             .paint(picture);
         frame.pan({1, 1});
     }

@@ -245,6 +245,10 @@ void RandomPlan::fill(Stair& stair) {
     stair.balusterRun = length(Length(), Length::feet(30));
     stair.balusterWidth = length(Length::inches(1), Length::inches(3));
     stair.note = note();
+    stair.walkLine.resize(chance(2) ? 0 : 2 + below(3));
+    for (PlanPoint& point : stair.walkLine)
+        point = {length(Length(), Length::feet(40)), length(Length(), Length::feet(40))};
+    stair.flightWidth = length(Length::feet(2), Length::feet(5));
 }
 
 void RandomPlan::fill(WallTreatment& treatment) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "io/file_bytes.h"
 #include "io/plan_text.h"
+#include "plan/flight.h"
 #include "plan/place.h"
 
 #include <gmock/gmock.h>
@@ -219,6 +220,20 @@ TEST_P(SampleDrawing, RoomsAreAsLargeAsThePlanSays) {
     EXPECT_GT(drawn, 0.82 * m_whole.plan.floorArea);
     EXPECT_LT(drawn, 0.92 * m_whole.plan.floorArea);
     EXPECT_NEAR(area("Main"), area("Upper"), 150);
+}
+
+TEST_P(SampleDrawing, TheMainStairStandsInItsHall) {
+    const auto stair = std::ranges::find(m_whole.stairs, "Main stair", &Stair::name);
+    ASSERT_NE(stair, m_whole.stairs.end());
+    const Room* hall = m_whole.room(stair->room);
+    ASSERT_TRUE(hall);
+    const FlightDrawing flight = flightOf(*stair);
+    ASSERT_EQ(flight.parts.size(), 1U);
+    for (const PlanPoint& corner : flight.parts[0])
+        EXPECT_TRUE(encloses(hall->outline, corner));
+    // IRC R311.7.5.2 [pub, from memory]: treads of 10 in at least.
+    const Length run = distance(stair->walkLine.front(), stair->walkLine.back());
+    EXPECT_GE(run, Length::inches(10) * (stair->risers - 1));
 }
 
 INSTANTIATE_TEST_SUITE_P(All, SampleDrawing,

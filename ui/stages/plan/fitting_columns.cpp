@@ -58,6 +58,7 @@ constexpr Column<Stair> stairs[] = {
     wholeColumn<&Stair::balusters, 0, 1000, Zero::hidden>(QT_TRANSLATE_NOOP("Column", "Balusters")),
     lengthColumn<&Stair::balusterRun>(QT_TRANSLATE_NOOP("Column", "Run between newels")),
     lengthColumn<&Stair::balusterWidth>(QT_TRANSLATE_NOOP("Column", "Baluster width")),
+    lengthColumn<&Stair::flightWidth>(QT_TRANSLATE_NOOP("Column", "Flight width")),
     levelColumn<&Stair::level>(QT_TRANSLATE_NOOP("Column", "Level")),
     roomColumn<&Stair::room>(QT_TRANSLATE_NOOP("Column", "Room")),
     textColumn<&Stair::note>(QT_TRANSLATE_NOOP("Column", "Note")),

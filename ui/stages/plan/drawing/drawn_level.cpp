@@ -26,13 +26,15 @@ DrawnLevel::DrawnLevel(const Book& book, const EditTarget& target, Id<Level> lev
     , m_level(level)
     , m_rooms(shownRows(sheet().of<Room>(), target.variant))
     , m_openings(shownRows(sheet().of<Opening>(), target.variant))
-    , m_works(shownRows(sheet().of<OtherWork>(), target.variant)) {
+    , m_works(shownRows(sheet().of<OtherWork>(), target.variant))
+    , m_stairs(shownRows(sheet().of<Stair>(), target.variant)) {
     std::erase_if(m_rooms, [&](const Room& room) { return room.level != level; });
     std::erase_if(m_openings, [&](const Opening& opening) {
         const auto in = std::ranges::find(m_rooms, opening.room.value(), rowKey<Room>);
         return opening.level != level && in == m_rooms.end();
     });
     std::erase_if(m_works, [&](const OtherWork& work) { return work.level != level; });
+    std::erase_if(m_stairs, [&](const Stair& stair) { return stair.level != level; });
 }
 
 const Room* DrawnLevel::room(std::int64_t key) const {
@@ -45,6 +47,22 @@ const Opening* DrawnLevel::opening(std::int64_t key) const {
 
 const OtherWork* DrawnLevel::work(std::int64_t key) const {
     return byKey(m_works, key);
+}
+
+const Stair* DrawnLevel::stair(std::int64_t key) const {
+    return byKey(m_stairs, key);
+}
+
+std::vector<Stair> DrawnLevel::stairsFromBelow() const {
+    const std::vector<Level> levels = shownRows(sheet().of<Level>(), m_target.variant);
+    const auto here = std::ranges::find(levels, m_level.value(), rowKey<Level>);
+    if (here == levels.begin() || here == levels.end())
+        return {};
+    const std::int64_t below = rowKey(*std::prev(here));
+    std::vector<Stair> stairs = shownRows(sheet().of<Stair>(), m_target.variant);
+    std::erase_if(
+        stairs, [&](const Stair& stair) { return stair.level.value() != below || stair.removed; });
+    return stairs;
 }
 
 const Room* DrawnLevel::roomAt(PlanPoint point) const {

@@ -8,9 +8,9 @@
 
 namespace miterbook {
 
-/// A room, opening or counted work on the drawing, by the key that its table knows it by.
+/// A room, opening, counted work or stair on the drawing, by the key that its table knows it by.
 struct DrawnItem {
-    enum class Kind { room, opening, work };
+    enum class Kind { room, opening, work, stair };
     Kind kind = Kind::room;
     std::int64_t key = 0;
 
@@ -32,11 +32,15 @@ public:
     const std::vector<Room>& rooms() const { return m_rooms; }
     const std::vector<Opening>& openings() const { return m_openings; }
     const std::vector<OtherWork>& works() const { return m_works; }
+    const std::vector<Stair>& stairs() const { return m_stairs; }
+    /// That come up to the level from the one below.
+    std::vector<Stair> stairsFromBelow() const;
 
     /// By key; nullptr when it is not there or taken away.
     const Room* room(std::int64_t key) const;
     const Opening* opening(std::int64_t key) const;
     const OtherWork* work(std::int64_t key) const;
+    const Stair* stair(std::int64_t key) const;
 
     /// The drawn room at a point, the smallest where several are.
     const Room* roomAt(PlanPoint point) const;
@@ -59,6 +63,7 @@ private:
     std::vector<Room> m_rooms;
     std::vector<Opening> m_openings;
     std::vector<OtherWork> m_works;
+    std::vector<Stair> m_stairs;
 };
 
 } // namespace miterbook

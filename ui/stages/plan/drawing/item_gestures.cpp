@@ -22,6 +22,10 @@ void moveMarks(OtherWork& work, PlanPoint by) {
     work.marks = moved(work.marks, by);
 }
 
+void moveStair(Stair& stair, PlanPoint by) {
+    stair.walkLine = moved(stair.walkLine, by);
+}
+
 /// Copies of rooms, openings and work, each with a new id, mark and position.
 class ItemCopy {
 public:
@@ -54,6 +58,11 @@ public:
     void copyWork(OtherWork work, PlanPoint by) {
         moveMarks(work, by);
         put(std::move(work));
+    }
+
+    void copyStair(Stair stair, PlanPoint by) {
+        moveStair(stair, by);
+        put(std::move(stair));
     }
 
     Edit take() { return m_edit.take(); }
@@ -99,6 +108,12 @@ Result<Edit> itemsMoved(
         moveMarks(work, by);
         storeRow(edit, ids, level.target(), std::move(work));
     }
+    for (Stair stair : level.stairs()) {
+        if (stair.removed || !isAmong(items, DrawnItem::Kind::stair, rowKey(stair)))
+            continue;
+        moveStair(stair, by);
+        storeRow(edit, ids, level.target(), std::move(stair));
+    }
     return edit.take();
 }
 
@@ -118,6 +133,10 @@ Result<Edit> itemsCopied(
     for (const OtherWork& work : level.works()) {
         if (!work.removed && isAmong(items, DrawnItem::Kind::work, rowKey(work)))
             copy.copyWork(work, by);
+    }
+    for (const Stair& stair : level.stairs()) {
+        if (!stair.removed && isAmong(items, DrawnItem::Kind::stair, rowKey(stair)))
+            copy.copyStair(stair, by);
     }
     return copy.take();
 }
@@ -153,6 +172,10 @@ Result<Edit> itemsRemoved(
     for (const OtherWork& work : level.works()) {
         if (!work.removed && isAmong(items, DrawnItem::Kind::work, rowKey(work)))
             removeRow(edit, ids, level.target(), work);
+    }
+    for (const Stair& stair : level.stairs()) {
+        if (!stair.removed && isAmong(items, DrawnItem::Kind::stair, rowKey(stair)))
+            removeRow(edit, ids, level.target(), stair);
     }
     return edit.take();
 }

@@ -126,6 +126,12 @@ Result<Edit> planMirrored(const DrawnLevel& level, IdSource&) {
             mark.x = axis + axis - mark.x;
         edit.put(std::move(other));
     }
+    for (const auto& [id, stair] : rows.of<Stair>()) {
+        Stair other = stair;
+        for (PlanPoint& point : other.walkLine)
+            point.x = axis + axis - point.x;
+        edit.put(std::move(other));
+    }
     return edit.take();
 }
 

@@ -4,8 +4,6 @@
 
 #include "widgets/cell_look.h"
 
-#include <QFontMetricsF>
-
 #include <algorithm>
 
 namespace miterbook {
@@ -38,34 +36,17 @@ bool isRectangle(const PictureRoom& room) {
 } // namespace
 
 std::optional<QRectF> PicturePainter::write(const QString& text,
-    const std::vector<QPointF>& centres, const QFont& font, const QColor& ink,
+    const std::vector<QPointF>& centres, const LabelFont& font, const QColor& ink,
     const QRectF& within) {
-    const QFontMetricsF metrics(font, m_painter.device());
     QSizeF size;
     for (const QString& line : text.split(QChar(u'\n'))) {
-        size.setWidth(std::max(size.width(), metrics.horizontalAdvance(line) + 4));
-        size.setHeight(size.height() + metrics.height());
+        size.setWidth(std::max(size.width(), font.width(line) + 4));
+        size.setHeight(size.height() + font.height());
     }
     const auto rect = m_places.place(size, centres, within);
-    if (!rect)
-        return rect;
-    m_painter.setFont(font);
-    // A rim of paper, for words that lie over lines.
-    m_painter.setPen(m_paper);
-    constexpr double rim = 1.2;
-    for (const QPointF& off :
-        {QPointF(-rim, -rim), QPointF(rim, -rim), QPointF(-rim, rim), QPointF(rim, rim)})
-        m_painter.drawText(rect->translated(off), Qt::AlignCenter | Qt::TextDontClip, text);
-    m_painter.setPen(ink);
-    m_painter.drawText(*rect, Qt::AlignCenter | Qt::TextDontClip, text);
+    if (rect)
+        font.write(m_painter, *rect, text, ink, m_paper);
     return rect;
-}
-
-/// As in the tables: what differs is set slanted, what is taken away is struck out.
-QFont PicturePainter::marked(QFont font, RowMark mark) {
-    font.setItalic(mark == RowMark::added || mark == RowMark::changed);
-    font.setStrikeOut(mark == RowMark::removed);
-    return font;
 }
 
 void PicturePainter::label(const PictureRows& rows) {
@@ -76,6 +57,8 @@ void PicturePainter::label(const PictureRows& rows) {
         labelRoom(room);
     for (const PictureWork& work : rows.works)
         labelWork(work, rows.rooms);
+    for (const PictureStair& stair : rows.stairs)
+        labelStair(stair);
 }
 
 void PicturePainter::labelOpening(const PictureOpening& opening) {
@@ -85,11 +68,10 @@ void PicturePainter::labelOpening(const PictureOpening& opening) {
         return;
     const bool chosen = isSelected(DrawnItem::Kind::opening, opening.key);
     const QString label = labelOf(opening, chosen);
-    const QFont font = marked(chosen ? m_bold : m_small, opening.mark);
-    const QFontMetricsF metrics(font, m_painter.device());
-    const double wide = metrics.horizontalAdvance(label) / 2 + 4;
+    const LabelFont& font = chosen ? m_fonts.bold(opening.mark) : m_fonts.small(opening.mark);
+    const double wide = font.width(label) / 2 + 4;
     const double away = std::abs(opening.out.x()) * wide
-        + std::abs(opening.out.y()) * metrics.height() / 2 + 3;
+        + std::abs(opening.out.y()) * font.height() / 2 + 3;
     const QPointF outside = opening.out * (opening.depth * m_frame.scale() + away);
     const QPointF inside = -opening.out * away;
     const QPointF aside = opening.along * (opening.width / 2 * m_frame.scale() + wide);
@@ -103,14 +85,13 @@ void PicturePainter::labelRoom(const PictureRoom& room) {
     const QRectF box = onScreen(room.outline).boundingRect();
     if (!box.intersects(m_view) || m_frame.scale() < leastTextScale)
         return;
-    const QFontMetricsF bold(m_bold, m_painter.device());
-    const QFontMetricsF small(m_small, m_painter.device());
     const QRectF inside = box.adjusted(1, 1, -1, -1);
     QString name = room.name;
     if (room.mark != RowMark::plain)
         name += QStringLiteral(" (%1)").arg(differenceWord(room.mark, room.before));
     const QSizeF space(inside.width() - 4, inside.height());
-    for (const FittedName& fitted : fittedNames(name, room.number, space, bold, small)) {
+    for (const FittedName& fitted :
+        fittedNames(name, room.number, space, m_fonts.bold(), m_fonts.small())) {
         if (writeName(room, fitted, inside))
             return;
     }
@@ -119,11 +100,11 @@ void PicturePainter::labelRoom(const PictureRoom& room) {
 /// The name and, where there is space for it, the size below.
 bool PicturePainter::writeName(
     const PictureRoom& room, const FittedName& fitted, const QRectF& inside) {
-    const QFont font = marked(fitted.small ? m_small : m_bold, room.mark);
-    const double line = QFontMetricsF(font, m_painter.device()).height();
-    const QFontMetricsF small(m_small, m_painter.device());
+    const LabelFont& font = fitted.small ? m_fonts.small(room.mark) : m_fonts.bold(room.mark);
+    const LabelFont& small = m_fonts.small();
+    const double line = font.height();
     const double high = line * fitted.lines();
-    const bool both = !fitted.small && small.horizontalAdvance(room.size) + 4 < inside.width()
+    const bool both = !fitted.small && small.width(room.size) + 4 < inside.width()
         && high + small.height() * 1.6 < inside.height();
     const QPointF at = m_frame.toScreen(room.middle) - QPointF(0, both ? small.height() / 2 : 0);
     std::vector<QPointF> places{at};
@@ -138,7 +119,7 @@ bool PicturePainter::writeName(
     if (written && both) {
         const QPointF below(0, (high + small.height()) / 2);
         const QPointF name = written->center();
-        write(room.size, {name + below, name - below}, m_small, m_quiet, inside);
+        write(room.size, {name + below, name - below}, small, m_quiet, inside);
     }
     return written.has_value();
 }
@@ -146,8 +127,8 @@ bool PicturePainter::writeName(
 void PicturePainter::labelWalls(const PictureRoom& room) {
     const QPolygonF outline = onScreen(room.outline);
     const QRectF box = outline.boundingRect();
-    const QFontMetricsF metrics(m_small, m_painter.device());
-    if (!box.intersects(m_view) || box.height() < metrics.height() * leastLines)
+    const LabelFont& font = m_fonts.small();
+    if (!box.intersects(m_view) || box.height() < font.height() * leastLines)
         return;
     // Walls across from each other are as long; one of the two says so.
     const qsizetype walls = isRectangle(room) ? 2 : outline.size();
@@ -156,18 +137,18 @@ void PicturePainter::labelWalls(const PictureRoom& room) {
         const QPointF way = outline[(i + 1) % outline.size()] - a;
         const double length = std::hypot(way.x(), way.y());
         const QString& text = room.lengths[static_cast<std::size_t>(i)];
-        const double wide = metrics.horizontalAdvance(text);
+        const double wide = font.width(text);
         const bool upright = std::abs(way.y()) > std::abs(way.x());
-        if (length < (upright ? metrics.height() * 2 : wide * 1.2)
+        if (length < (upright ? font.height() * 2 : wide * 1.2)
             || (upright && box.width() < wide * leastWidths))
             continue;
         const QPointF in = QPointF(-way.y(), way.x()) / length;
-        const double off = upright ? wide / 2 + 6 : metrics.height() / 2 + 4;
+        const double off = upright ? wide / 2 + 6 : font.height() / 2 + 4;
         const QPointF middle = a + way / 2;
         write(text,
             {middle + in * off, a + way * 0.3 + in * off, a + way * 0.7 + in * off,
                 middle - in * off},
-            m_small, m_quiet);
+            font, m_quiet);
     }
 }
 
@@ -179,9 +160,8 @@ void PicturePainter::labelWork(const PictureWork& work, const std::vector<Pictur
     QString name = work.name;
     if (work.mark != RowMark::plain)
         name += QChar(u' ') + differenceWord(work.mark, work.before);
-    const QFont font = marked(m_small, work.mark);
-    const QFontMetricsF metrics(font, m_painter.device());
-    const QSizeF size(metrics.horizontalAdvance(name), metrics.height());
+    const LabelFont& font = m_fonts.small(work.mark);
+    const QSizeF size(font.width(name), font.height());
     const QPointF aside(size.width() / 2 + 9, 0);
     const QPointF below(0, size.height());
     const QPointF first = work.kind == MarkKind::area ? at : at + aside;
@@ -195,6 +175,23 @@ void PicturePainter::labelWork(const PictureWork& work, const std::vector<Pictur
         });
     });
     write(name, places, font, m_accent);
+}
+
+/// UP by the foot of the arrow; DN by the head of a stair that comes up.
+void PicturePainter::labelStair(const PictureStair& stair) {
+    const bool below = stair.key == 0 && stair.mark == RowMark::plain;
+    const QPointF at = m_frame.toScreen(below ? stair.way.back() : stair.way.front());
+    const QPointF next = m_frame.toScreen(below ? stair.way[stair.way.size() - 2] : stair.way[1]);
+    const double length = std::hypot(next.x() - at.x(), next.y() - at.y());
+    if (length < 20 || m_frame.scale() < leastTextScale
+        || !m_view.adjusted(-40, -40, 40, 40).contains(at))
+        return;
+    QString label = stair.label;
+    if (stair.mark != RowMark::plain)
+        label += QChar(u' ') + differenceWord(stair.mark, stair.before);
+    const QPointF in = (next - at) / length;
+    write(label, {at + in * 12, at + in * 26, at - in * 10, at + in * 40},
+        m_fonts.small(stair.mark), m_quiet);
 }
 
 } // namespace miterbook

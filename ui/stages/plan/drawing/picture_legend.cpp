@@ -4,8 +4,6 @@
 #include "widgets/cell_look.h"
 #include "widgets/plain_text.h"
 
-#include <QFontMetricsF>
-
 namespace miterbook {
 
 namespace {
@@ -50,16 +48,16 @@ std::vector<LegendLine> legendLines(const PictureDifferences& differences) {
 void PicturePainter::drawLegend(const PictureDifferences& differences) {
     if (differences.names.isEmpty())
         return;
-    const QFontMetricsF metrics(m_small, m_painter.device());
+    const LabelFont& font = m_fonts.small();
     const std::vector<LegendLine> lines = legendLines(differences);
     const double room = m_view.width() - 4 * legendMargin;
     double wide = 0;
     for (const LegendLine& line : lines)
         wide = std::max(wide,
-            metrics.horizontalAdvance(line.words)
+            font.width(line.words)
                 + (line.mark == RowMark::plain ? 0 : sampleWidth + legendMargin));
     wide = std::min(wide, room);
-    const double step = metrics.height();
+    const double step = font.height();
     const QSizeF size(wide + 2 * legendMargin, step * double(lines.size()) + legendMargin);
     const QRectF box(m_view.left() + legendMargin, m_view.bottom() - legendMargin - size.height(),
         size.width(), size.height());
@@ -75,11 +73,11 @@ void PicturePainter::drawLegend(const PictureDifferences& differences) {
             m_painter.drawLine(at + QPointF(0, step / 2), at + QPointF(sampleWidth, step / 2));
             left += sampleWidth + legendMargin;
         }
-        m_painter.setFont(marked(m_small, line.mark));
+        m_painter.setFont(m_fonts.small(line.mark).font());
         m_painter.setPen(m_ink);
         const QRectF place(left, at.y(), box.right() - legendMargin - left + 2, step);
         m_painter.drawText(place, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextSingleLine,
-            metrics.elidedText(line.words, Qt::ElideRight, place.width()));
+            font.elided(line.words, place.width()));
         at += QPointF(0, step);
     }
 }

@@ -18,24 +18,16 @@ QColor mixed(const QColor& a, const QColor& b, double part) {
     return {mix(a.red(), b.red()), mix(a.green(), b.green()), mix(a.blue(), b.blue())};
 }
 
-QFont sized(QFont font, double factor, bool bold) {
-    font.setPointSizeF(std::max(font.pointSizeF() * factor, 6.0));
-    font.setBold(bold);
-    return font;
-}
-
 } // namespace
 
 PicturePainter::PicturePainter(QPainter& painter, const ViewFrame& frame, const QPalette& palette,
-    const QRectF& view, const PictureLook& look)
+    const QRectF& view, const PictureLook& look, LabelFonts& fonts)
     : m_painter(painter)
     , m_frame(frame)
     , m_palette(palette)
     , m_view(view)
     , m_look(look)
-    , m_plain(painter.font())
-    , m_bold(sized(painter.font(), 1.0, true))
-    , m_small(sized(painter.font(), 0.86, false))
+    , m_fonts(fonts)
     , m_ink(palette.color(QPalette::Text))
     , m_paper(palette.color(QPalette::Base))
     , m_chosen(palette.color(QPalette::Highlight))
@@ -54,12 +46,18 @@ void PicturePainter::paint(const PlanPicture& picture) {
         }
     }
     drawApart(picture.apart);
+    for (const auto* stairs : {&picture.fromBelow, &picture.stairs}) {
+        for (const PictureStair& stair : *stairs)
+            drawStair(stair);
+    }
     for (const PictureOpening& opening : picture.openings)
         drawOpening(opening);
     for (const PictureWork& work : picture.works)
         drawWork(work);
     drawLegend(picture.differences);
     label(picture);
+    for (const PictureStair& stair : picture.fromBelow)
+        labelStair(stair);
     label(picture.apart);
     for (const PictureRoom& room : picture.rooms) {
         const bool chosen = isSelected(DrawnItem::Kind::room, room.key);
@@ -79,6 +77,8 @@ void PicturePainter::drawApart(const PictureRows& rows) {
         drawOpening(opening);
     for (const PictureWork& work : rows.works)
         drawWork(work);
+    for (const PictureStair& stair : rows.stairs)
+        drawStair(stair);
 }
 
 bool PicturePainter::isSeen(const QRectF& inches) const {
@@ -281,6 +281,37 @@ void PicturePainter::drawWork(const PictureWork& work) {
         m_painter.drawLine(at + QPointF(-5, 0), at + QPointF(5, 0));
         m_painter.drawLine(at + QPointF(0, -5), at + QPointF(0, 5));
     }
+}
+
+/// Treads and an arrow from foot to head. What is above the cut of the plan is dotted; so is all of
+/// a stair that comes up from below.
+void PicturePainter::drawStair(const PictureStair& stair) {
+    if (!isSeen(stair.bounds()))
+        return;
+    const bool below = stair.key == 0 && stair.mark == RowMark::plain;
+    const bool chosen = stair.key != 0 && isSelected(DrawnItem::Kind::stair, stair.key);
+    QPen pen = penOf(stair.mark, chosen, 1.1);
+    if (below)
+        pen.setColor(m_quiet);
+    QPen dotted = pen;
+    dotted.setStyle(Qt::DotLine);
+    m_painter.setPen(below ? dotted : pen);
+    m_painter.setBrush(Qt::NoBrush);
+    for (const QPolygonF& part : stair.parts)
+        m_painter.drawPolygon(onScreen(part));
+    constexpr double leastTread = 2.5; // pixels between risers, or they are a grey field
+    const bool fine = stair.risers.size() < 2
+        || QLineF(stair.risers[0].line.p1(), stair.risers[1].line.p1()).length() * m_frame.scale()
+            >= leastTread;
+    for (const PictureStair::Riser& riser : stair.risers) {
+        if (!fine)
+            break;
+        m_painter.setPen(riser.above || below ? dotted : pen);
+        m_painter.drawLine(m_frame.toScreen(riser.line.p1()), m_frame.toScreen(riser.line.p2()));
+    }
+    m_painter.setPen(pen);
+    m_painter.drawPolyline(onScreen(stair.way));
+    m_painter.drawPolyline(onScreen(stair.arrow));
 }
 
 } // namespace miterbook

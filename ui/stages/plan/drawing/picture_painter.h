@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "stages/plan/drawing/label_font.h"
 #include "stages/plan/drawing/label_places.h"
 #include "stages/plan/drawing/plan_picture.h"
 #include "stages/plan/drawing/room_name.h"
 #include "stages/plan/drawing/view_frame.h"
 
-#include <QFont>
 #include <QPainter>
 #include <QPalette>
 
@@ -27,8 +27,9 @@ struct PictureLook {
 /// from the palette; nothing is said by colour alone.
 class PicturePainter {
 public:
+    /// `fonts` are kept by who paints frame after frame.
     PicturePainter(QPainter& painter, const ViewFrame& frame, const QPalette& palette,
-        const QRectF& view, const PictureLook& look);
+        const QRectF& view, const PictureLook& look, LabelFonts& fonts);
 
     void paint(const PlanPicture& picture);
 
@@ -42,6 +43,7 @@ private:
     void drawLeaves(const PictureOpening& opening, QPointF half, QPointF out);
     void drawState(const PictureOpening& opening, QPointF at);
     void drawWork(const PictureWork& work);
+    void drawStair(const PictureStair& stair);
     void drawApart(const PictureRows& rows);
     void strike(QPointF at, QPointF half, QPointF out);
     void drawLegend(const PictureDifferences& differences);
@@ -51,11 +53,11 @@ private:
     void labelWalls(const PictureRoom& room);
     bool writeName(const PictureRoom& room, const FittedName& fitted, const QRectF& inside);
     void labelWork(const PictureWork& work, const std::vector<PictureRoom>& rooms);
+    void labelStair(const PictureStair& stair);
     /// At the first of the centres where it lies over no other label and inside of `within`.
     std::optional<QRectF> write(const QString& text, const std::vector<QPointF>& centres,
-        const QFont& font, const QColor& ink, const QRectF& within = {});
+        const LabelFont& font, const QColor& ink, const QRectF& within = {});
     void label(const PictureRows& rows);
-    static QFont marked(QFont font, RowMark mark);
 
     bool isSeen(const QRectF& inches) const;
     bool isSelected(DrawnItem::Kind kind, std::int64_t key) const {
@@ -70,9 +72,7 @@ private:
     QRectF m_view;
     const PictureLook& m_look;
     LabelPlaces m_places;
-    QFont m_plain;
-    QFont m_bold;
-    QFont m_small;
+    LabelFonts& m_fonts;
     QColor m_ink;
     QColor m_quiet;
     QColor m_paper;

@@ -2,6 +2,7 @@
 #include "stages/plan/drawing/picture_rows.h"
 
 #include "desk/text.h"
+#include "plan/flight.h"
 #include "plan/room_text.h"
 #include "stages/plan/drawing/view_frame.h"
 
@@ -130,6 +131,24 @@ std::optional<PictureWork> pictureOfWork(const OtherWork& work) {
         return std::nullopt;
     return PictureWork{
         rowKey(work), markOfRow(work), work.marked, polygonOf(work.marks), text(work.name)};
+}
+
+std::optional<PictureStair> pictureOfStair(const Stair& stair) {
+    const FlightDrawing flight = flightOf(stair);
+    if (flight.parts.empty())
+        return std::nullopt;
+    PictureStair drawn;
+    drawn.key = rowKey(stair);
+    drawn.mark = markOfRow(stair);
+    for (const Outline& part : flight.parts)
+        drawn.parts.push_back(polygonOf(part));
+    for (const FlightDrawing::Riser& riser : flight.risers)
+        drawn.risers.push_back(
+            {{ViewFrame::inches(riser.a), ViewFrame::inches(riser.b)}, riser.above});
+    drawn.way = polygonOf(flight.way);
+    drawn.arrow = polygonOf(flight.arrow);
+    drawn.label = QObject::tr("UP");
+    return drawn;
 }
 
 } // namespace miterbook

@@ -13,5 +13,7 @@ PictureOpening pictureOfOpening(
     const Opening& opening, const Room& room, const WallPlace& place, const Book& book);
 /// Nothing where it has no marks.
 std::optional<PictureWork> pictureOfWork(const OtherWork& work);
+/// Nothing where it has no place.
+std::optional<PictureStair> pictureOfStair(const Stair& stair);
 
 } // namespace miterbook

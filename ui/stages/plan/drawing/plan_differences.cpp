@@ -28,6 +28,10 @@ bool standsElsewhere(const OtherWork& a, const OtherWork& b) {
     return a.marks != b.marks;
 }
 
+bool standsElsewhere(const Stair& a, const Stair& b) {
+    return a.walkLine != b.walkLine || a.flightWidth != b.flightWidth;
+}
+
 class Differences {
 public:
     Differences(PlanPicture& picture, const DrawnLevel& level)
@@ -43,9 +47,11 @@ public:
         count(m_level.rooms());
         count(m_level.openings());
         count(m_level.works());
+        count(m_level.stairs());
         showBases(m_level.rooms());
         showBases(m_level.openings());
         showBases(m_level.works());
+        showBases(m_level.stairs());
         countFittings();
     }
 
@@ -57,6 +63,7 @@ public:
         takeRows<Room>(m_picture.rooms);
         takeRows<Opening>(m_picture.openings);
         takeRows<OtherWork>(m_picture.works);
+        takeRows<Stair>(m_picture.stairs);
         countFittings();
     }
 
@@ -88,6 +95,7 @@ private:
     bool isInPicture(const Room& row) const { return byKey(m_picture.rooms, rowKey(row)); }
     bool isInPicture(const Opening& row) const { return byKey(m_picture.openings, rowKey(row)); }
     bool isInPicture(const OtherWork& row) const { return byKey(m_picture.works, rowKey(row)); }
+    bool isInPicture(const Stair& row) const { return byKey(m_picture.stairs, rowKey(row)); }
 
     /// Where the base plan has what the target has elsewhere.
     template <class Row>
@@ -171,9 +179,19 @@ private:
         return true;
     }
 
+    bool draw(const Stair& row, RowMark mark) {
+        auto drawn = pictureOfStair(row);
+        if (!drawn)
+            return false;
+        setApart(*drawn, mark);
+        m_picture.apart.stairs.push_back(std::move(*drawn));
+        return true;
+    }
+
     PictureRoom& lastOf(const Room&) { return m_picture.apart.rooms.back(); }
     PictureOpening& lastOf(const Opening&) { return m_picture.apart.openings.back(); }
     PictureWork& lastOf(const OtherWork&) { return m_picture.apart.works.back(); }
+    PictureStair& lastOf(const Stair&) { return m_picture.apart.stairs.back(); }
 
     /// Without its key it is not shown as chosen when the row of that key is.
     template <class Drawn>
@@ -185,7 +203,6 @@ private:
     /// What never has a place on the drawing.
     void countFittings() {
         countUndrawn<Closet>();
-        countUndrawn<Stair>();
         countUndrawn<WallTreatment>();
     }
 

@@ -24,6 +24,10 @@ Id<Level> PlanPanel::levelOf(const Source& source) const {
         const OtherWork* row = sheet.of<OtherWork>().find(*work);
         return row ? row->level : Id<Level>();
     }
+    if (const auto* stair = std::get_if<Id<Stair>>(&source.row)) {
+        const Stair* row = sheet.of<Stair>().find(*stair);
+        return row ? row->level : Id<Level>();
+    }
     return source.level;
 }
 
@@ -37,6 +41,8 @@ bool PlanPanel::showSource(const Source& source) {
         item = {DrawnItem::Kind::opening, opening->value()};
     else if (const auto* work = std::get_if<Id<OtherWork>>(&source.row))
         item = {DrawnItem::Kind::work, work->value()};
+    else if (const auto* stair = std::get_if<Id<Stair>>(&source.row))
+        item = {DrawnItem::Kind::stair, stair->value()};
     const Id<Level> level = levelOf(source);
     if (level && level != m_level)
         showLevel(level);
@@ -58,6 +64,8 @@ void PlanPanel::tellChosen() {
         source.row = Id<Room>(item.key);
     else if (item.kind == DrawnItem::Kind::opening)
         source.row = Id<Opening>(item.key);
+    else if (item.kind == DrawnItem::Kind::stair)
+        source.row = Id<Stair>(item.key);
     else
         source.row = Id<OtherWork>(item.key);
     QWidget* const focus = QApplication::focusWidget();

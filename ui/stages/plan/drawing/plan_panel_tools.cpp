@@ -42,6 +42,8 @@ constexpr ToolName toolNames[] = {
         QT_TRANSLATE_NOOP("PlanPanel", "Measure a run of other work (L)")},
     {PlanTool::area, QT_TRANSLATE_NOOP("PlanPanel", "Area"),
         QT_TRANSLATE_NOOP("PlanPanel", "Measure an area of other work (A)")},
+    {PlanTool::stair, QT_TRANSLATE_NOOP("PlanPanel", "Stair"),
+        QT_TRANSLATE_NOOP("PlanPanel", "Draw a stair, bottom to top (U)")},
     {PlanTool::tape, QT_TRANSLATE_NOOP("PlanPanel", "Tape"),
         QT_TRANSLATE_NOOP("PlanPanel", "Measure between two points (T)")},
     {PlanTool::saw, QT_TRANSLATE_NOOP("PlanPanel", "Saw"),

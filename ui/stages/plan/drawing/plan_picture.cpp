@@ -26,6 +26,12 @@ public:
             if (auto drawn = pictureOfWork(work))
                 m_picture.works.push_back(std::move(*drawn));
         }
+        for (const Stair& stair : m_level.stairs()) {
+            if (auto drawn = pictureOfStair(stair))
+                m_picture.stairs.push_back(std::move(*drawn));
+        }
+        for (const Stair& stair : m_level.stairsFromBelow())
+            addFromBelow(stair);
         return std::move(m_picture);
     }
 
@@ -51,12 +57,28 @@ private:
         m_picture.openings.push_back(std::move(drawn));
     }
 
+    void addFromBelow(const Stair& stair) {
+        auto drawn = pictureOfStair(stair);
+        if (!drawn)
+            return;
+        drawn->key = 0;
+        drawn->label = QObject::tr("DN");
+        m_picture.fromBelow.push_back(std::move(*drawn));
+    }
+
     const DrawnLevel& m_level;
     const OpeningStates& m_states;
     PlanPicture m_picture;
 };
 
 } // namespace
+
+QRectF PictureStair::bounds() const {
+    QRectF box;
+    for (const QPolygonF& part : parts)
+        box = box.united(part.boundingRect());
+    return box;
+}
 
 QRectF PlanPicture::bounds() const {
     QRectF box;
@@ -66,6 +88,8 @@ QRectF PlanPicture::bounds() const {
     }
     for (const PictureWork& work : works)
         box = box.united(work.marks.boundingRect().adjusted(-12, -12, 12, 12));
+    for (const PictureStair& stair : stairs)
+        box = box.united(stair.bounds());
     return box;
 }
 

@@ -5,6 +5,7 @@
 #include "plan/leaves.h"
 #include "stages/plan/drawing/drawn_level.h"
 
+#include <QLineF>
 #include <QPointF>
 #include <QPolygonF>
 #include <QString>
@@ -61,6 +62,23 @@ struct PictureWork {
     bool before = false; ///< as above
 };
 
+/// A stair as it is drawn, in inches.
+struct PictureStair {
+    std::int64_t key = 0; ///< 0: it comes up from below
+    RowMark mark = RowMark::plain;
+    std::vector<QPolygonF> parts; ///< flights and landings
+    struct Riser {
+        QLineF line;
+        bool above = false; ///< of where the plan is cut
+    };
+    std::vector<Riser> risers;
+    QPolygonF way; ///< from foot to head
+    QPolygonF arrow;
+    QString label;
+    bool before = false; ///< as above
+    QRectF bounds() const;
+};
+
 /// What the elevation and options that are looked at do to the level against the base plan.
 struct PictureDifferences {
     QStringList names; ///< "elevation B"
@@ -79,6 +97,7 @@ struct PictureRows {
     std::vector<PictureRoom> rooms;
     std::vector<PictureOpening> openings;
     std::vector<PictureWork> works;
+    std::vector<PictureStair> stairs;
 };
 
 /// One level as it is drawn. Made anew after each change; painting only reads it.
@@ -88,6 +107,7 @@ struct PlanPicture : PictureRows {
     PictureDifferences differences;
     int undrawnRooms = 0;
     int unplacedOpenings = 0;
+    std::vector<PictureStair> fromBelow; ///< stairs of the level below, not to be taken hold of
 
     QRectF bounds() const;
 };

@@ -44,6 +44,7 @@ void PlanView::refresh() {
     const auto gone = [&](const DrawnItem& item) {
         return item.kind == DrawnItem::Kind::room   ? !m_level->room(item.key)
             : item.kind == DrawnItem::Kind::opening ? !m_level->opening(item.key)
+            : item.kind == DrawnItem::Kind::stair   ? !m_level->stair(item.key)
                                                     : !m_level->work(item.key);
     };
     if (std::erase_if(m_look.selected, gone) > 0)
@@ -133,6 +134,8 @@ void PlanView::show(const DrawnItem& item) {
         take(m_picture.rooms, [](const PictureRoom& room) { return room.middle; });
     else if (item.kind == DrawnItem::Kind::opening)
         take(m_picture.openings, [](const PictureOpening& opening) { return opening.at; });
+    else if (item.kind == DrawnItem::Kind::stair)
+        take(m_picture.stairs, [](const PictureStair& stair) { return stair.bounds().center(); });
     else
         take(m_picture.works, [](const PictureWork& work) { return work.marks.front(); });
     const QRectF inner = QRectF(rect()).adjusted(30, 30, -30, -30);
@@ -202,7 +205,9 @@ void PlanView::paintEvent(QPaintEvent*) {
     painter.fillRect(rect(), palette().color(QPalette::Base));
     if (m_underlayer)
         m_underlayer(painter, m_frame);
-    PicturePainter(painter, m_frame, palette(), rect(), m_look).paint(m_picture);
+    if (!m_fonts || !m_fonts->areOf(font()))
+        m_fonts = std::make_unique<LabelFonts>(font(), this);
+    PicturePainter(painter, m_frame, palette(), rect(), m_look, *m_fonts).paint(m_picture);
     if (!m_underlayer && m_picture.rooms.empty() && m_picture.works.empty())
         paintHint(painter);
     if (m_overlayer)

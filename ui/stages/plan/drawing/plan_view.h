@@ -6,10 +6,12 @@
 #include "stages/plan/drawing/opening_gestures.h"
 #include "stages/plan/drawing/picture_painter.h"
 #include "stages/plan/drawing/room_gestures.h"
+#include "stages/plan/drawing/stair_gestures.h"
 
 #include <QWidget>
 
 #include <functional>
+#include <memory>
 
 namespace miterbook {
 
@@ -26,6 +28,7 @@ enum class PlanTool {
     count,
     run,
     area,
+    stair,
     tape,
     saw
 };
@@ -145,6 +148,7 @@ private:
     void standHere(PlanPoint from, PlanPoint to);
     bool finishShape();
     bool addRoom(const Outline& outline);
+    bool drawStair(const std::vector<PlanPoint>& points);
     bool takeForShape(const QString& typed);
     bool takeForChosen(const QString& typed);
 
@@ -171,6 +175,7 @@ private:
     QRectF m_sheetBounds;
     ViewFrame m_frame;
     PictureLook m_look;
+    std::unique_ptr<LabelFonts> m_fonts;
     PlanTool m_tool = PlanTool::choose;
     OpeningChoice m_choice;
     MarkChoice m_marking;

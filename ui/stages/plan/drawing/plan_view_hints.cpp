@@ -12,6 +12,8 @@ QString PlanView::typingHint() const {
     const QString walls = QLatin1String(wallsExample(written));
     switch (m_tool) {
     case PlanTool::choose:
+        if (onlyOne(DrawnItem::Kind::stair))
+            return tr("Width of the flight");
         return onlyOne(DrawnItem::Kind::opening) ? size : tr("Name of the room, or %1").arg(walls);
     case PlanTool::rectangle:
         return tr("Sides: %1").arg(walls);
@@ -19,6 +21,8 @@ QString PlanView::typingHint() const {
     case PlanTool::area:
     case PlanTool::run:
         return tr("Length to the next corner");
+    case PlanTool::stair:
+        return tr("Length to the next landing or the head");
     case PlanTool::window:
     case PlanTool::door:
         return size;
@@ -65,6 +69,11 @@ void PlanView::sayHint() {
     case PlanTool::run:
         hint = m_points.empty() ? tr("Click the corners in order; Enter ends.")
                                 : tr("%1 from the last corner; Enter ends.").arg(lengthText());
+        break;
+    case PlanTool::stair:
+        hint = m_points.empty()
+            ? tr("Click the foot of the stair, the middle of each landing, the head; Enter ends.")
+            : tr("%1 from there; Enter ends.").arg(lengthText());
         break;
     case PlanTool::window:
     case PlanTool::door:

@@ -22,7 +22,8 @@ constexpr std::array toolKeys{ToolKey{Qt::Key_V, PlanTool::choose},
     ToolKey{Qt::Key_W, PlanTool::window}, ToolKey{Qt::Key_D, PlanTool::door},
     ToolKey{Qt::Key_C, PlanTool::standing}, ToolKey{Qt::Key_N, PlanTool::count},
     ToolKey{Qt::Key_L, PlanTool::run}, ToolKey{Qt::Key_A, PlanTool::area},
-    ToolKey{Qt::Key_T, PlanTool::tape}, ToolKey{Qt::Key_M, PlanTool::saw}};
+    ToolKey{Qt::Key_T, PlanTool::tape}, ToolKey{Qt::Key_M, PlanTool::saw},
+    ToolKey{Qt::Key_U, PlanTool::stair}};
 
 constexpr double panBy = 60; // pixels
 
@@ -196,6 +197,8 @@ void PlanView::stepSelection(int by) {
         items.push_back({DrawnItem::Kind::opening, opening.key});
     for (const PictureWork& work : m_picture.works)
         items.push_back({DrawnItem::Kind::work, work.key});
+    for (const PictureStair& stair : m_picture.stairs)
+        items.push_back({DrawnItem::Kind::stair, stair.key});
     if (items.empty())
         return;
     const auto count = static_cast<std::ptrdiff_t>(items.size());

@@ -8,6 +8,7 @@
 #include <QNativeGestureEvent>
 #include <QWheelEvent>
 
+#include <algorithm>
 #include <cmath>
 
 namespace miterbook {
@@ -139,6 +140,12 @@ std::optional<DrawnItem> PlanView::itemAt(QPointF at) const {
         if (std::abs(along) <= opening.width / 2 && out >= -reach && out <= opening.depth + reach)
             return DrawnItem{DrawnItem::Kind::opening, opening.key};
     }
+    for (const PictureStair& stair : m_picture.stairs) {
+        const QPointF inches = m_frame.toInches(at);
+        if (std::ranges::any_of(stair.parts,
+                [&](const QPolygonF& part) { return part.containsPoint(inches, Qt::OddEvenFill); }))
+            return DrawnItem{DrawnItem::Kind::stair, stair.key};
+    }
     const PlanPoint point = m_frame.toPlan(at);
     const Room* room = m_level->roomAt(point);
     if (!room) {
@@ -248,6 +255,10 @@ void PlanView::finishBand(bool more) {
         if (band.contains(m_frame.toScreen(opening.at)))
             items.insert({DrawnItem::Kind::opening, opening.key});
     }
+    for (const PictureStair& stair : m_picture.stairs) {
+        if (band.contains(m_frame.toScreen(stair.bounds().center())))
+            items.insert({DrawnItem::Kind::stair, stair.key});
+    }
     select(std::move(items));
 }
 
@@ -268,7 +279,7 @@ void PlanView::chooseWallAt(QPointF at) {
 
 void PlanView::mouseDoubleClickEvent(QMouseEvent* event) {
     const bool byCorners = m_tool == PlanTool::polygon || m_tool == PlanTool::run
-        || m_tool == PlanTool::area;
+        || m_tool == PlanTool::area || m_tool == PlanTool::stair;
     if (byCorners) {
         finishShape();
         m_drag = Drag::pan; // the release that follows clicks nothing

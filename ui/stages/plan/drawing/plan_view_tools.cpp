@@ -35,6 +35,7 @@ void PlanView::clickWith(PlanPoint point) {
     case PlanTool::polygon:
     case PlanTool::run:
     case PlanTool::area:
+    case PlanTool::stair:
         addPoint(point);
         break;
     case PlanTool::window:
@@ -85,12 +86,26 @@ bool PlanView::finishShape() {
         done = perform(marksAdded(*m_level, m_desk.ids(), m_marking, MarkKind::run, points));
     else if (m_tool == PlanTool::area && points.size() >= 3)
         done = perform(marksAdded(*m_level, m_desk.ids(), m_marking, MarkKind::area, points));
+    else if (m_tool == PlanTool::stair && points.size() >= 2)
+        done = drawStair(points);
     else
         return false;
     if (done)
         m_points.clear();
     update();
     return done;
+}
+
+/// The stair that is chosen and has no place gets this one; else there is a new one.
+bool PlanView::drawStair(const std::vector<PlanPoint>& points) {
+    const auto chosen = onlyOne(DrawnItem::Kind::stair);
+    const Stair* there = chosen ? m_level->stair(*chosen) : nullptr;
+    const bool isNew = !there || !there->walkLine.empty();
+    if (!perform(stairDrawn(*m_level, m_desk.ids(), chosen, points)))
+        return false;
+    if (isNew)
+        select({{DrawnItem::Kind::stair, m_desk.ids().last()}});
+    return true;
 }
 
 bool PlanView::addRoom(const Outline& outline) {

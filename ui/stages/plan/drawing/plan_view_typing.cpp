@@ -99,12 +99,20 @@ bool PlanView::takeForShape(const QString& typed) {
 bool PlanView::takeForChosen(const QString& typed) {
     if (const auto room = onlyOne(DrawnItem::Kind::room))
         return perform(roomSaid(*m_level, m_desk.ids(), *room, utf8(typed)));
-    const auto opening = onlyOne(DrawnItem::Kind::opening);
-    if (!opening) {
-        m_desk.refuse(badInput("Choose one room, window or door first."));
+    const LengthUnit unit = m_desk.book().prices.shop().unit;
+    if (const auto stair = onlyOne(DrawnItem::Kind::stair)) {
+        const auto width = parseLength(utf8(typed), unit);
+        if (width)
+            return perform(stairWidened(*m_level, m_desk.ids(), *stair, *width));
+        m_desk.refuse(width.error());
         return false;
     }
-    const auto size = parseSize(utf8(typed), m_desk.book().prices.shop().unit);
+    const auto opening = onlyOne(DrawnItem::Kind::opening);
+    if (!opening) {
+        m_desk.refuse(badInput("Choose one room, window, door or stair first."));
+        return false;
+    }
+    const auto size = parseSize(utf8(typed), unit);
     if (size)
         return perform(openingResized(*m_level, m_desk.ids(), *opening, *size));
     m_desk.refuse(size.error());

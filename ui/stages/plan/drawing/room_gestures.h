@@ -28,7 +28,7 @@ Result<Edit> breaksCleared(const DrawnLevel& level, IdSource& ids, std::int64_t 
 /// Everything selected moved by a way; openings go with their rooms.
 Result<Edit> itemsMoved(
     const DrawnLevel& level, IdSource& ids, const std::vector<DrawnItem>& items, PlanPoint by);
-/// Rooms with their openings, and counted work, once more beside themselves.
+/// Rooms with their openings, counted work and stairs once more beside themselves.
 Result<Edit> itemsCopied(
     const DrawnLevel& level, IdSource& ids, const std::vector<DrawnItem>& items, PlanPoint by);
 /// Everything selected taken away; openings of a room that goes stay in the tables without a room.

@@ -7,20 +7,20 @@ namespace miterbook {
 
 namespace {
 
-double widthOf(const QString& text, const QFontMetricsF& metrics) {
+double widthOf(const QString& text, const LabelFont& font) {
     double wide = 0;
     for (const QString& line : text.split(QChar(u'\n')))
-        wide = std::max(wide, metrics.horizontalAdvance(line));
+        wide = std::max(wide, font.width(line));
     return wide;
 }
 
 /// The name in two lines, parted at the space that leaves them narrowest; itself without a space.
-QString inTwoLines(const QString& name, const QFontMetricsF& metrics) {
+QString inTwoLines(const QString& name, const LabelFont& font) {
     QString best = name;
     for (qsizetype at = name.indexOf(QChar(u' ')); at > 0; at = name.indexOf(QChar(u' '), at + 1)) {
         QString parted = name;
         parted[at] = QChar(u'\n');
-        if (best == name || widthOf(parted, metrics) < widthOf(best, metrics))
+        if (best == name || widthOf(parted, font) < widthOf(best, font))
             best = parted;
     }
     return best;
@@ -29,22 +29,22 @@ QString inTwoLines(const QString& name, const QFontMetricsF& metrics) {
 } // namespace
 
 std::vector<FittedName> fittedNames(const QString& name, const QString& number, QSizeF room,
-    const QFontMetricsF& bold, const QFontMetricsF& small) {
+    const LabelFont& bold, const LabelFont& small) {
     std::vector<FittedName> fitting;
     for (const bool isSmall : {false, true}) {
-        const QFontMetricsF& metrics = isSmall ? small : bold;
-        const QString parted = inTwoLines(name, metrics);
+        const LabelFont& font = isSmall ? small : bold;
+        const QString parted = inTwoLines(name, font);
         for (const QString& text : parted == name ? QStringList{name} : QStringList{name, parted}) {
-            const double high = metrics.height() * static_cast<double>(1 + text.count(u'\n'));
-            if (widthOf(text, metrics) <= room.width() && high <= room.height())
+            const double high = font.height() * static_cast<double>(1 + text.count(u'\n'));
+            if (widthOf(text, font) <= room.width() && high <= room.height())
                 fitting.push_back({text, isSmall});
         }
     }
     if (small.height() > room.height())
         return fitting;
-    if (!number.isEmpty() && small.horizontalAdvance(number) <= room.width())
+    if (!number.isEmpty() && small.width(number) <= room.width())
         fitting.push_back({number, true});
-    const QString cut = small.elidedText(name, Qt::ElideRight, room.width());
+    const QString cut = small.elided(name, room.width());
     if (cut != name && cut.size() > 3)
         fitting.push_back({cut, true});
     return fitting;

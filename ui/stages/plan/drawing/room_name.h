@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QFontMetricsF>
+#include "stages/plan/drawing/label_font.h"
+
+#include <QSizeF>
 #include <QString>
 
 #include <vector>
@@ -20,6 +22,6 @@ struct FittedName {
 /// Those of these that fit into the room, in this order: the name, in two lines, both in small
 /// letters, the room's number, the name cut off to three letters or more.
 std::vector<FittedName> fittedNames(const QString& name, const QString& number, QSizeF room,
-    const QFontMetricsF& bold, const QFontMetricsF& small);
+    const LabelFont& bold, const LabelFont& small);
 
 } // namespace miterbook
