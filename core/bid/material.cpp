@@ -11,7 +11,7 @@ namespace miterbook {
 namespace {
 
 /// Budget of one profile's thorough plan: some tenths of a second, the same result on any machine.
-constexpr std::int64_t thoroughWork = 300'000;
+constexpr std::int64_t thoroughWork = 150'000;
 
 std::string piecesText(std::int64_t count) {
     return count == 1 ? "1 piece" : std::to_string(count) + " pieces";

@@ -171,6 +171,8 @@ private:
 
     void put(TextRole role, const Spot& spot) {
         m_taken.push_back(spot.rect);
+        if (spot.lines > 0)
+            m_block.marks.emplace_back(ClearMark{spot.rect}); // words before treads and leaves
         double top = spot.rect.top();
         for (const QString& word : spot.words) {
             const double left = spot.rect.center().x() - m_fonts.width(role, word) / 2;

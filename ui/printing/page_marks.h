@@ -35,7 +35,12 @@ struct PictureMark {
     QImage picture;
 };
 
-using Mark = std::variant<TextMark, LineMark, PictureMark>;
+/// White over what was drawn before.
+struct ClearMark {
+    QRectF box;
+};
+
+using Mark = std::variant<TextMark, LineMark, PictureMark, ClearMark>;
 
 /// Marks from their own top left corner, in dots of the device.
 struct SetBlock {

@@ -64,6 +64,8 @@ void PaperPainter::paintBlock(QPainter& painter, const SetBlock& block, double t
         } else if (const auto* picture = std::get_if<PictureMark>(&mark)) {
             painter.setRenderHint(QPainter::SmoothPixmapTransform);
             painter.drawImage(picture->box.translated(down), picture->picture);
+        } else if (const auto* clear = std::get_if<ClearMark>(&mark)) {
+            painter.fillRect(clear->box.translated(down), Qt::white);
         }
     }
 }

@@ -2,6 +2,7 @@
 // bid_bench: a price sheet of 12 plans x 3 elevations x 10 options (the plan as drawn is a column
 // of its own beside them), priced for the first time and again after a change; and one edit of one
 // bid. Milliseconds of the wall clock; re-pricing and edits are medians of five.
+#include "basics/number_text.h"
 #include "book/starter_book.h"
 #include "job/edit.h"
 #include "job/price_sheet.h"
@@ -95,6 +96,20 @@ void put(Book& book, const LabourRate& rate) {
     book.prices.of<LabourRate>().put(rate);
 }
 
+/// What less work on the stick plans would cost shows here.
+Money sumOf(const std::vector<PlanPrices>& sheet) {
+    Money sum;
+    for (const PlanPrices& plan : sheet) {
+        for (const auto& column : plan.columns)
+            sum += column.price;
+        for (const auto& option : plan.options) {
+            for (const Money change : option.changes)
+                sum += change;
+        }
+    }
+    return sum;
+}
+
 void measureSheet(Book book) {
     StickMemory memory(sheetMemory);
     std::vector<PlanPrices> sheet;
@@ -104,6 +119,7 @@ void measureSheet(Book book) {
         milliseconds([&] { price(Effort::thorough); }));
     std::printf("    %zu plans, %zu columns, %zu options, %zu problems\n", sheet.size(),
         sheet.front().columns.size(), sheet.front().options.size(), sheet.front().problems.size());
+    std::printf("    all its prices together come to %s\n", formatMoney(sumOf(sheet)).c_str());
     LabourRate rate = book.prices.of<LabourRate>().begin()->second;
     say("priced again after a labour rate has changed", median([&](int run) {
         rate.minutes = MinutesPerUnit::whole(40 + run);

@@ -51,23 +51,16 @@ QString LabelFont::elided(const QString& line, double width) const {
 }
 
 void LabelFont::write(QPainter& painter, const QRectF& rect, const QString& text, const QColor& ink,
-    const QColor& rim) const {
+    QPointF off) const {
     const QStringList lines = text.split(QChar(u'\n'));
-    const double top = rect.center().y() - height() * double(lines.size()) / 2;
+    double top = rect.center().y() - height() * double(lines.size()) / 2;
     painter.setFont(m_font);
-    const auto draw = [&](QPointF off) {
-        for (qsizetype i = 0; i < lines.size(); ++i) {
-            const QPointF at(rect.center().x() - width(lines[i]) / 2, top + height() * double(i));
-            painter.drawStaticText(at + off, shaped(lines[i]));
-        }
-    };
-    painter.setPen(rim);
-    constexpr double off = 1.2;
-    for (const QPointF& way :
-        {QPointF(-off, -off), QPointF(off, -off), QPointF(-off, off), QPointF(off, off)})
-        draw(way);
     painter.setPen(ink);
-    draw({});
+    for (const QString& line : lines) {
+        const QPointF at(rect.center().x() - width(line) / 2, top);
+        painter.drawStaticText(at + off, shaped(line));
+        top += height();
+    }
 }
 
 LabelFonts::LabelFonts(const QFont& font, const QPaintDevice* device)

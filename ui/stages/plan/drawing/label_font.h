@@ -26,9 +26,9 @@ public:
     double height() const { return m_metrics.height(); }
     /// Cut off so that it is no wider than that.
     QString elided(const QString& line, double width) const;
-    /// Draws lines centred in a rectangle, with a rim in another colour for words over lines.
+    /// Draws lines centred in a rectangle.
     void write(QPainter& painter, const QRectF& rect, const QString& text, const QColor& ink,
-        const QColor& rim) const;
+        QPointF off = {}) const;
     const QFont& font() const { return m_font; }
 
 private:

@@ -44,8 +44,17 @@ std::optional<QRectF> PicturePainter::write(const QString& text,
         size.setHeight(size.height() + font.height());
     }
     const auto rect = m_places.place(size, centres, within);
-    if (rect)
-        font.write(m_painter, *rect, text, ink, m_paper);
+    if (!rect)
+        return rect;
+    const bool overLines = !within.isValid() || m_look.overSheet
+        || std::ranges::any_of(m_lined, [&](const QRectF& each) { return each.intersects(*rect); });
+    if (overLines) { // a rim of paper
+        constexpr double off = 1.2;
+        for (const QPointF& way :
+            {QPointF(-off, -off), QPointF(off, -off), QPointF(-off, off), QPointF(off, off)})
+            font.write(m_painter, *rect, text, m_paper, way);
+    }
+    font.write(m_painter, *rect, text, ink);
     return rect;
 }
 

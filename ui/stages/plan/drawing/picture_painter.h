@@ -72,6 +72,7 @@ private:
     QRectF m_view;
     const PictureLook& m_look;
     LabelPlaces m_places;
+    std::vector<QRectF> m_lined; ///< where stairs are: words over them need a rim
     LabelFonts& m_fonts;
     QColor m_ink;
     QColor m_quiet;
