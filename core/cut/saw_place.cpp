@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cut/saw_place.h"
 
+#include "plan/outline.h"
 #include "plan/place.h"
 
 namespace miterbook {
@@ -10,6 +11,15 @@ namespace {
 bool hasRoomForASaw(const Room& room) {
     return room.use != RoomUse::closet && room.use != RoomUse::pantry && room.use != RoomUse::bath
         && room.use != RoomUse::stair;
+}
+
+/// As far from the walls as the room lets it: a saw and who stands at it need 3 ft [cp].
+Outline standingIn(const Room& room) {
+    for (const int inches : {36, 24, 12}) {
+        if (auto inner = insetBy(room.outline, Length::inches(inches)))
+            return *std::move(inner);
+    }
+    return room.outline;
 }
 
 std::vector<Carry> carriesOn(const WholePlan& whole, Id<Level> level) {
@@ -38,7 +48,7 @@ std::optional<SawPlace> sawPlaceOn(const WholePlan& whole, Id<Level> level) {
         if (room.level != level || room.outline.empty() || !hasRoomForASaw(room))
             continue;
         std::vector<Spot> corners;
-        for (const PlanPoint& corner : room.outline)
+        for (const PlanPoint& corner : standingIn(room))
             corners.push_back({corner.x, corner.y});
         const Spot spot = bestSpot(corners, carries);
         const Length walked = carryingDistance(spot, carries);

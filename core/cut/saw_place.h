@@ -18,8 +18,8 @@ struct SawPlace {
 };
 
 /// The best spot in any drawn room of the level that a saw can stand in: not in closets, pantries,
-/// baths and stairs. Each placed opening with trim is walked to once for each set. Nothing where
-/// nothing is drawn or placed.
+/// baths and stairs, and 3 ft from its walls where the room is wide enough. Each placed opening
+/// with trim is walked to once for each set. Nothing where nothing is drawn or placed.
 std::optional<SawPlace> sawPlaceOn(const WholePlan& whole, Id<Level> level);
 
 /// What is walked with sets and back from a spot on a level; nothing where no opening is placed.

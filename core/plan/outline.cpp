@@ -135,6 +135,34 @@ Result<void> checkOutline(const Outline& outline, const std::string& name) {
     return {};
 }
 
+std::optional<Outline> insetBy(const Outline& outline, Length by) {
+    const auto wayFrom = [&](std::size_t i) {
+        const PlanPoint way = outline[after(outline, i)] - outline[i];
+        const double length = std::hypot(way.x.toInches(), way.y.toInches());
+        return std::pair(way.x.toInches() / length, way.y.toInches() / length);
+    };
+    Outline inner;
+    for (std::size_t i = 0; i < outline.size(); ++i) {
+        const auto [ax, ay] = wayFrom(i == 0 ? outline.size() - 1 : i - 1);
+        const auto [bx, bz] = wayFrom(i);
+        // The room is on the right of its walls: (-y, x) of a way leads in.
+        const double both = 1 + ax * bx + ay * bz;
+        const double part = by.toInches() / both;
+        inner.push_back(outline[i]
+            + PlanPoint{
+                Length::fromInches(-(ay + bz) * part), Length::fromInches((ax + bx) * part)});
+    }
+    for (std::size_t i = 0; i < outline.size(); ++i) { // no wall may have turned round
+        const PlanPoint was = outline[after(outline, i)] - outline[i];
+        const PlanPoint is = inner[after(inner, i)] - inner[i];
+        const double along = was.x.toInches() * is.x.toInches()
+            + was.y.toInches() * is.y.toInches();
+        if (along <= 0 || !encloses(outline, inner[i]))
+            return std::nullopt;
+    }
+    return checkOutline(inner, "inner") ? std::optional(std::move(inner)) : std::nullopt;
+}
+
 Outline tidied(Outline outline) {
     const auto isCorner = [&](std::size_t i) {
         const std::size_t before = i == 0 ? outline.size() - 1 : i - 1;

@@ -35,6 +35,10 @@ bool encloses(const Outline& outline, PlanPoint point);
 /// `name`.
 Result<void> checkOutline(const Outline& outline, const std::string& name);
 
+/// What of a clockwise outline lies farther than `by` from all of its walls, each wall moved
+/// inward; nothing where that is no outline of as many corners any more: it is too narrow there.
+std::optional<Outline> insetBy(const Outline& outline, Length by);
+
 /// The same corners, clockwise, without those in which the wall does not turn.
 Outline tidied(Outline outline);
 

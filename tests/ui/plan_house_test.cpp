@@ -179,8 +179,8 @@ TEST_F(PlanOfAHouse, SaysWhereTheSawStandsByPointerAndKeys) {
     EXPECT_EQ(m_saw->marks()[0].words, u"Saw: 16 ft to walk"_s) << "8 ft there and 8 back";
     m_saw->bestAction()->setChecked(true);
     ASSERT_EQ(m_saw->marks().size(), 2U);
-    EXPECT_TRUE(m_saw->marks()[0].words.startsWith(u"Best for the saw: 0 ft"_s))
-        << m_saw->marks()[0].words.toStdString();
+    EXPECT_EQ(m_saw->marks()[0].words, u"Best for the saw: 6 ft to walk"_s)
+        << "3 ft from the wall there and back: " << m_saw->marks()[0].words.toStdString();
     picture(m_page, u"plan-saw"_s);
 
     const Length before = spot->x;

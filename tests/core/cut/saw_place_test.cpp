@@ -38,17 +38,32 @@ TEST(SawPlace, IsWhereLeastIsWalked) {
     const auto place = sawPlaceOn(whole, Id<Level>(1));
     ASSERT_TRUE(place);
     EXPECT_EQ(place->room, Id<Room>(2));
-    // No spot of a foot's grid over both rooms is better.
+    EXPECT_GE(place->spot.y, Length::feet(3)) << "nobody saws with the back to a wall";
+    // No spot of a foot's grid that is as far from the walls of either room is better.
     std::vector<Carry> carries;
     for (const PlanPoint& at : {PlanPoint{Length::feet(14), {}}, PlanPoint{Length::feet(18), {}},
              PlanPoint{Length::feet(16), Length::feet(10)}})
         carries.push_back({{at.x, at.y}, 1});
-    for (int x = 0; x <= 21; ++x) {
-        for (int y = 0; y <= 10; ++y)
+    for (const int x : {3, 4, 5, 6, 7, 14, 15, 16, 17, 18}) {
+        for (int y = 3; y <= 7; ++y)
             EXPECT_GE(carryingDistance({Length::feet(x), Length::feet(y)}, carries)
                     + Length::sixteenths(1),
                 place->walked);
     }
+}
+
+TEST(SawPlace, StandsFromTheWallsAsFarAsANarrowRoomLetsIt) {
+    WholePlan whole;
+    Room hall = square(1, 0, RoomUse::hall);
+    const Length wide = Length::feet(5);
+    const Length long_ = Length::feet(20);
+    ASSERT_TRUE(setOutline(hall, {{}, {long_, {}}, {long_, wide}, {{}, wide}}).ok());
+    whole.rooms = {hall};
+    whole.openings = {windowIn(1, 1, 10)};
+    const auto place = sawPlaceOn(whole, Id<Level>(1));
+    ASSERT_TRUE(place);
+    EXPECT_NEAR(place->spot.y.toInches(), 24, 0.01); // 36 in from both walls is too much
+    EXPECT_NEAR(place->spot.x.toInches(), 120, 0.01);
 }
 
 TEST(SawPlace, IsNotInAClosetOrBath) {

@@ -243,5 +243,22 @@ TEST(DrawnRoom, KeepsItsOutlineWhenOnlyRunsChange) {
     EXPECT_TRUE(agree(room.walls, room.outline));
 }
 
+TEST(Inset, MovesEveryWallInward) {
+    const Outline l{at(0, 0), at(20, 0), at(20, 10), at(10, 10), at(10, 20), at(0, 20)};
+    const auto inner = insetBy(l, ft(2));
+    ASSERT_TRUE(inner);
+    EXPECT_EQ(*inner, (Outline{at(2, 2), at(18, 2), at(18, 8), at(8, 8), at(8, 18), at(2, 18)}));
+    const auto triangle = insetBy({at(0, 0), at(30, 0), at(0, 40)}, ft(5));
+    ASSERT_TRUE(triangle); // a 3-4-5 triangle has an inscribed circle of 10 ft: half is left
+    EXPECT_EQ(areaOf(*triangle), Quantity::count(150));
+}
+
+TEST(Inset, IsNothingWhereTheRoomIsTooNarrow) {
+    const Outline hall{at(0, 0), at(20, 0), at(20, 5), at(0, 5)};
+    EXPECT_TRUE(insetBy(hall, ft(2)));
+    EXPECT_FALSE(insetBy(hall, Length::inches(30)));
+    EXPECT_FALSE(insetBy(hall, ft(4)));
+}
+
 } // namespace
 } // namespace miterbook
