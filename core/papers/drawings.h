@@ -83,6 +83,7 @@ struct PaperFloor {
         bool operator==(const Entry&) const = default;
     };
     std::string title;
+    bool metric = false; ///< the scale is said as 1:50, not as 1/4" = 1'
     double width = 0;
     double height = 0;
     std::vector<Line> lines;

@@ -27,6 +27,7 @@ public:
         , m_level(level)
         , m_style(style) {
         m_floor.title = oneLine(level.name);
+        m_floor.metric = style.unit == LengthUnit::millimetres;
     }
 
     /// Nothing when no room of the level is drawn.

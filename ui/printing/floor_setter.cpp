@@ -8,22 +8,27 @@
 #include <QStringList>
 
 #include <algorithm>
-#include <array>
 #include <limits>
+#include <span>
 
 namespace miterbook {
 
 namespace {
 
 struct UsualScale {
-    double paperInchesToFoot;
+    double ratio; ///< of the house to the paper
     const char* words;
 };
 
-constexpr std::array usualScales{UsualScale{0.5, "1/2\" = 1'"}, UsualScale{0.375, "3/8\" = 1'"},
-    UsualScale{0.25, "1/4\" = 1'"}, UsualScale{0.1875, "3/16\" = 1'"},
-    UsualScale{0.125, "1/8\" = 1'"}, UsualScale{0.09375, "3/32\" = 1'"},
-    UsualScale{0.0625, "1/16\" = 1'"}};
+constexpr UsualScale footScales[] = {{24, "1/2\" = 1'"}, {32, "3/8\" = 1'"}, {48, "1/4\" = 1'"},
+    {64, "3/16\" = 1'"}, {96, "1/8\" = 1'"}, {128, "3/32\" = 1'"}, {192, "1/16\" = 1'"}};
+/// Of ISO 5455 [pub, from memory]: 1:20, 1:50, 1:100, 1:200.
+constexpr UsualScale metreScales[] = {
+    {20, "1:20"}, {50, "1:50"}, {100, "1:100"}, {200, "1:200"}};
+
+std::span<const UsualScale> usualScales(bool metric) {
+    return metric ? std::span<const UsualScale>(metreScales) : footScales;
+}
 
 constexpr double pointsInInch = 72;
 constexpr double wallWeight = 1; ///< points; what is thinner is no wall
@@ -75,8 +80,8 @@ private:
         const double fits = std::min(across, down);
         m_scale = fits;
         m_words = QStringLiteral("not to scale");
-        for (const UsualScale& each : usualScales) {
-            const double scale = m_fonts.points(each.paperInchesToFoot * pointsInInch) / 12;
+        for (const UsualScale& each : usualScales(m_floor.metric)) {
+            const double scale = m_fonts.points(pointsInInch) / each.ratio;
             if (scale <= fits) {
                 m_scale = scale;
                 m_words = QString::fromUtf8(each.words);
