@@ -86,6 +86,18 @@ TEST_F(MarkedPlan, OpensTheWallsOfBothRoomsAtADoor) {
     }
 }
 
+TEST_F(MarkedPlan, DrawsAStairFromItsFootUp) {
+    const std::size_t before = floor().lines.size();
+    EXPECT_TRUE(labelOf(floor(), "UP").text.empty());
+    Stair stair;
+    stair.level = m_sample.ground;
+    stair.walkLine = {{Length::inches(20), Length::inches(60)},
+        {Length::inches(140), Length::inches(60)}};
+    m_sample.figures.whole.stairs.push_back(stair);
+    EXPECT_GT(floor().lines.size(), before + 10);
+    EXPECT_NEAR(labelOf(floor(), "UP").x - margin, 32, 0.01); // a foot from its foot
+}
+
 TEST_F(MarkedPlan, NamesADoorOnItsOwnSideAndAWindowOutside) {
     add(OpeningKind::prehungDoor, 2, 60, 30).otherRoom = Id<Room>(2);
     EXPECT_LT(labelOf(floor(), "X1").x - margin, 144);
