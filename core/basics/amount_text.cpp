@@ -92,9 +92,8 @@ MinutesPerUnit minutesCounted(MinutesPerUnit said, Unit unit, LengthUnit written
 std::string formatRun(Length length, LengthUnit written, int decimals) {
     if (written != LengthUnit::millimetres)
         return formatFeet(length, decimals);
-    constexpr Wide metre = 1'000'000'000;
     const Wide scaled = Wide(length.nm()) * powerOfTen(decimals);
-    return decimalText(roundedQuotient(scaled, metre), decimals, decimals);
+    return decimalText(roundedQuotient(scaled, runOne(written).nm()), decimals, decimals);
 }
 
 std::string_view runUnit(LengthUnit written) {

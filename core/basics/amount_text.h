@@ -33,6 +33,11 @@ UnitPrice priceCounted(UnitPrice said, Unit unit, LengthUnit written);
 MinutesPerUnit minutesSaid(MinutesPerUnit counted, Unit unit, LengthUnit written);
 MinutesPerUnit minutesCounted(MinutesPerUnit said, Unit unit, LengthUnit written);
 
+/// What running lengths are counted in: a foot, or a metre.
+constexpr Length runOne(LengthUnit written) {
+    return written == LengthUnit::millimetres ? Length::millimetres(1000) : Length::feet(1);
+}
+
 /// Running feet or metres of a length: `18.3`.
 std::string formatRun(Length length, LengthUnit written, int decimals = 1);
 /// "ft" or "m": what stands behind a run.

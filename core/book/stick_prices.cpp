@@ -9,7 +9,7 @@ namespace miterbook {
 Money priceOfStick(Length length, UnitPrice quoted, PricePer per) {
     if (per == PricePer::stick)
         return Money::cents(roundedQuotient(quoted.tenThousandths(), 100));
-    constexpr std::int64_t metre = 1'000'000'000; // nm
+    constexpr std::int64_t metre = Length::millimetres(1000).nm();
     const std::int64_t foot = Length::feet(1).nm();
     const std::int64_t one = per == PricePer::metre ? metre
         : per == PricePer::hundredFeet              ? 100 * foot

@@ -8,7 +8,7 @@ namespace miterbook {
 namespace {
 
 constexpr Length tenthsOfMillimetre(int count) {
-    return Length::nanometres(count * std::int64_t(100'000));
+    return Length::tenthsOfMillimetre(count);
 }
 
 constexpr Length sixteenths(int count) {

@@ -136,9 +136,7 @@ Bought boughtOf(Id<Profile> profile, const BuyList& buy) {
 Cell costOfOneCell(Money cost, Length running, const Shop& shop) {
     if (running <= Length())
         return {};
-    constexpr std::int64_t metre = 1'000'000'000; // nm
-    const Wide one = shop.unit == LengthUnit::millimetres ? metre : Length::feet(1).nm();
-    const Wide cents = Wide(cost.cents()) * one;
+    const Wide cents = Wide(cost.cents()) * runOne(shop.unit).nm();
     return moneyCell(Money::cents(roundedQuotient(cents, running.nm())), shop.currency);
 }
 

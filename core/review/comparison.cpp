@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "review/comparison.h"
 
+#include "basics/amount_text.h"
+
 #include <algorithm>
 #include <cmath>
 #include <map>
@@ -126,8 +128,7 @@ Money GroupResult::profitPerHour() const {
 }
 
 double GroupResult::hoursPer100(LengthUnit written) const {
-    constexpr double metresInFoot = 0.3048;
-    return written == LengthUnit::millimetres ? hoursPer100Base / metresInFoot : hoursPer100Base;
+    return hoursPer100Base * runOne(written).toFeet();
 }
 
 std::vector<GroupResult> compareHouses(const std::vector<HouseResult>& houses, CompareBy by) {

@@ -42,7 +42,8 @@ protected:
         m_kit.desk().openPlan(job.plan);
         m_figures.setJob(job);
         m_page.showJob(job);
-        QApplication::processEvents();
+        // A stick plan that settled later would change the price in the midst of a test.
+        ASSERT_TRUE(QTest::qWaitFor([this] { return m_figures.settled(); }, 60'000));
     }
     void toTab(const QString& title) {
         auto* tabs = m_page.findChild<QTabWidget*>();

@@ -116,18 +116,23 @@ constexpr Column<RowOf<M>> unitPriceColumn(const char* title) {
               const Book&) { return text(formatUnitPrice(UnitPrice::tenThousandths(value))); }};
 }
 
+/// The same of what is said by the unit of a row, counted as the book does (amount_text.h).
+template <auto M, auto unitIn, auto counted>
+Result<void> putCounted(RowOf<M>& row, const Result<ValueOf<M>>& said, const Book& book) {
+    if (!said)
+        return said.error();
+    row.*M = counted(*said, unitIn(row), book.prices.shop().unit);
+    return {};
+}
+
 /// What one unit costs; `unitIn` says of which unit a row is. Priced by the metre where the shop
 /// writes so.
 template <auto M, auto unitIn>
 constexpr Column<RowOf<M>> priceOfUnitColumn(const char* title) {
     using Row = RowOf<M>;
     Column<Row> column = unitPriceColumn<M>(title);
-    column.edit = [](Row& row, const QString& typed, const Book& book) -> Result<void> {
-        const auto price = parseUnitPrice(utf8(typed));
-        if (!price)
-            return price.error();
-        row.*M = priceCounted(*price, unitIn(row), book.prices.shop().unit);
-        return {};
+    column.edit = [](Row& row, const QString& typed, const Book& book) {
+        return putCounted<M, unitIn, priceCounted>(row, parseUnitPrice(utf8(typed)), book);
     };
     column.writeIn = [](std::int64_t value, const Row& row, const Book& book) {
         return text(formatUnitPrice(
@@ -167,12 +172,8 @@ template <auto M, auto unitIn>
 constexpr Column<RowOf<M>> minutesOfUnitColumn(const char* title) {
     using Row = RowOf<M>;
     Column<Row> column = minutesColumn<M>(title);
-    column.edit = [](Row& row, const QString& typed, const Book& book) -> Result<void> {
-        const auto minutes = parseMinutesPerUnit(utf8(typed));
-        if (!minutes)
-            return minutes.error();
-        row.*M = minutesCounted(*minutes, unitIn(row), book.prices.shop().unit);
-        return {};
+    column.edit = [](Row& row, const QString& typed, const Book& book) {
+        return putCounted<M, unitIn, minutesCounted>(row, parseMinutesPerUnit(utf8(typed)), book);
     };
     column.writeIn = [](std::int64_t value, const Row& row, const Book& book) {
         return text(formatMinutesPerUnit(
@@ -199,12 +200,8 @@ template <auto M, auto unitIn>
 constexpr Column<RowOf<M>> amountColumn(const char* title) {
     using Row = RowOf<M>;
     Column<Row> column = quantityColumn<M>(title);
-    column.edit = [](Row& row, const QString& typed, const Book& book) -> Result<void> {
-        const auto amount = parseQuantity(utf8(typed));
-        if (!amount)
-            return amount.error();
-        row.*M = amountCounted(*amount, unitIn(row), book.prices.shop().unit);
-        return {};
+    column.edit = [](Row& row, const QString& typed, const Book& book) {
+        return putCounted<M, unitIn, amountCounted>(row, parseQuantity(utf8(typed)), book);
     };
     column.writeIn = [](std::int64_t value, const Row& row, const Book& book) {
         const LengthUnit written = book.prices.shop().unit;

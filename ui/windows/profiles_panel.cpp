@@ -69,15 +69,11 @@ bool isMetric(const Desk& desk) {
     return desk.book().prices.shop().unit == LengthUnit::millimetres;
 }
 
-constexpr Length millimetres(std::int64_t count) {
-    return Length::nanometres(count * 1'000'000);
-}
-
 /// The commonest stock, so that a name alone makes a sound row.
 Profile beginProfile(const Desk& desk) {
     Profile profile;
-    profile.thickness = isMetric(desk) ? millimetres(18) : Length::sixteenths(11);
-    profile.width = isMetric(desk) ? millimetres(57) : Length::sixteenths(36);
+    profile.thickness = isMetric(desk) ? Length::millimetres(18) : Length::sixteenths(11);
+    profile.width = isMetric(desk) ? Length::millimetres(57) : Length::sixteenths(36);
     return profile;
 }
 
@@ -85,7 +81,7 @@ TableSpec<Stick> stickSpec(Desk& desk, const std::shared_ptr<Id<Profile>>& of) {
     const auto begin = [&desk, of](int) {
         Stick stick;
         stick.profile = *of;
-        stick.length = isMetric(desk) ? millimetres(4800) : Length::feet(16);
+        stick.length = isMetric(desk) ? Length::millimetres(4800) : Length::feet(16);
         return stick;
     };
     TableSpec<Stick> spec = bookSpec<Stick>(desk, QObject::tr("Sticks"), stickColumns, begin);

@@ -50,11 +50,15 @@ void FlatSheet::word(std::string_view text) {
 }
 
 void FlatSheet::number(double value) {
-    char digits[40];
-    std::snprintf(digits, sizeof digits, "%.17g", value);
     m_text.append("<table:table-cell office:value-type=\"float\" office:value=\"")
-        .append(digits)
+        .append(digits(value))
         .append("\"/>");
+}
+
+std::string FlatSheet::digits(double value) {
+    char text[40];
+    std::snprintf(text, sizeof text, "%.17g", value);
+    return text;
 }
 
 void FlatSheet::formula(std::string_view formula) {

@@ -19,6 +19,8 @@ public:
     /// As `SUM([.A1:.A9])`, without the equals sign.
     void formula(std::string_view formula);
     std::string take();
+    /// A number as formulas and cells write it, exactly.
+    static std::string digits(double value);
 
 private:
     std::string m_text;

@@ -30,12 +30,6 @@ double footOf(const PriceBook& prices, Id<Profile> profile) {
     return least;
 }
 
-std::string text(double value) {
-    char digits[40];
-    std::snprintf(digits, sizeof digits, "%.17g", value);
-    return digits;
-}
-
 /// The formulas of "Sums", by name; a later one may name an earlier one's cell.
 class SumsTable {
 public:
@@ -63,7 +57,7 @@ std::string column(std::string_view table, char letter, std::size_t rows) {
 }
 
 std::string hoursFormula(const std::string& quantity, double minutes) {
-    return "ROUND(" + quantity + "*" + text(minutes) + ";0)";
+    return "ROUND(" + quantity + "*" + FlatSheet::digits(minutes) + ";0)";
 }
 
 void addSums(FlatSheet& sheet, const PlainHouse& house, const BidSetup& setup) {
@@ -79,9 +73,9 @@ void addSums(FlatSheet& sheet, const PlainHouse& house, const BidSetup& setup) {
     sums.add("casing, ft", "SUM(" + column("Openings", 'D', openings) + ")");
     sums.add("base, ft", "SUM(" + column("Rooms", 'C', rooms) + ")");
     sums.add("shoe, ft", "SUM(" + column("Rooms", 'C', rooms) + ")");
-    const std::string waste = text(1 + setup.waste.fraction());
+    const std::string waste = FlatSheet::digits(1 + setup.waste.fraction());
     const auto stick = [&](const std::string& name, Id<Profile> profile) {
-        return "ROUND(" + sums.cell(name) + "*" + waste + "*" + text(footOf(prices, profile))
+        return "ROUND(" + sums.cell(name) + "*" + waste + "*" + FlatSheet::digits(footOf(prices, profile))
             + ";2)";
     };
     const std::string sticks = stick("casing, ft", plan.windowCasing) + "+"
@@ -89,12 +83,12 @@ void addSums(FlatSheet& sheet, const PlainHouse& house, const BidSetup& setup) {
     sums.add("sticks", sticks);
     sums.add("material with tax",
         sums.cell("sticks") + "+ROUND(" + sums.cell("sticks") + "*"
-            + text(prices.terms().materialTax.fraction()) + ";2)");
+            + FlatSheet::digits(prices.terms().materialTax.fraction()) + ";2)");
     std::string consumables = "0";
     const std::string feet = "(" + sums.cell("casing, ft") + "+" + sums.cell("base, ft") + "+"
         + sums.cell("shoe, ft") + ")";
     for (const auto& [id, each] : prices.of<Consumable>())
-        consumables += "+ROUND(" + feet + "*" + text(dollars(each.price)) + "/"
+        consumables += "+ROUND(" + feet + "*" + FlatSheet::digits(dollars(each.price)) + "/"
             + std::to_string(each.feetEach) + ";2)";
     sums.add("consumables", consumables);
     const std::vector<std::string> minutes{
@@ -108,24 +102,24 @@ void addSums(FlatSheet& sheet, const PlainHouse& house, const BidSetup& setup) {
     std::string labour = "0";
     for (const std::string& line : minutes) {
         allMinutes += "+" + line;
-        labour += "+ROUND(" + line + "/60*" + text(dollars(prices.crewRate())) + ";2)";
+        labour += "+ROUND(" + line + "/60*" + FlatSheet::digits(dollars(prices.crewRate())) + ";2)";
     }
     sums.add("hours", "(" + allMinutes + ")/60");
     sums.add("labour", labour);
     const std::string direct = "(" + sums.cell("labour") + "+" + sums.cell("material with tax")
         + "+" + sums.cell("consumables") + ")";
-    sums.add("overhead", "ROUND(" + direct + "*" + text(setup.overhead.fraction()) + ";2)");
+    sums.add("overhead", "ROUND(" + direct + "*" + FlatSheet::digits(setup.overhead.fraction()) + ";2)");
     sums.add("cost", direct + "+" + sums.cell("overhead"));
     sums.add(
-        "price", "ROUND(" + sums.cell("cost") + "*" + text(1 + setup.profit.fraction()) + ";2)");
+        "price", "ROUND(" + sums.cell("cost") + "*" + FlatSheet::digits(1 + setup.profit.fraction()) + ";2)");
     sums.end();
 }
 
 void addOpenings(FlatSheet& sheet, const PlainHouse& house) {
     const Practice& practice = house.prices.practice();
     const Profile* casing = house.prices.profile(house.whole.plan.windowCasing);
-    const std::string past = text(practice.reveal.toInches() + casing->width.toInches());
-    const std::string longest = text(practice.longSide.toInches());
+    const std::string past = FlatSheet::digits(practice.reveal.toInches() + casing->width.toInches());
+    const std::string longest = FlatSheet::digits(practice.longSide.toInches());
     sheet.beginTable("Openings");
     for (std::size_t i = 0; i < house.whole.openings.size(); ++i) {
         const Opening& opening = house.whole.openings[i];

@@ -49,9 +49,10 @@ Money cents(double value) {
 
 /// How much wood moves: `0.033 in`, `0.84 mm`.
 QString movementText(Length change, LengthUnit written) {
-    const double inches = std::abs(change.toInches());
-    return written == LengthUnit::millimetres ? QObject::tr("%1 mm").arg(inches * 25.4, 0, 'f', 2)
-                                              : QObject::tr("%1 in").arg(inches, 0, 'f', 3);
+    const Length moved = std::max(change, -change);
+    return written == LengthUnit::millimetres
+        ? QObject::tr("%1 mm").arg(moved.toMillimetres(), 0, 'f', 2)
+        : QObject::tr("%1 in").arg(moved.toInches(), 0, 'f', 3);
 }
 
 /// One casing by both ways: minutes, money, clamps, pace.

@@ -90,11 +90,10 @@ QString boundText(const std::vector<StickPlan>& plans, const PriceBook& prices) 
 }
 
 QString stickText(Length stick, const Shop& shop) {
-    const std::int64_t foot = Length::feet(1).nm();
-    if (shop.unit == LengthUnit::millimetres)
-        return text(formatLengthWithUnit(stick, shop.lengths()));
-    return stick.nm() % foot == 0 ? QObject::tr("%1 ft").arg(stick.nm() / foot)
-                                  : text(formatLengthWithUnit(stick, {LengthUnit::feetInches, 16}));
+    const bool inFeet = stick.nm() % Length::feet(1).nm() == 0;
+    if (inFeet || shop.unit == LengthUnit::millimetres)
+        return text(stickText(stick, shop.unit));
+    return text(formatLengthWithUnit(stick, {LengthUnit::feetInches, 16})); // as the yard lists it
 }
 
 QString runText(Length run, LengthUnit written) {

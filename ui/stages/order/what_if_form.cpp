@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "stages/order/what_if_form.h"
 
-#include "basics/length_text.h"
+#include "basics/amount_text.h"
 #include "basics/number_text.h"
 #include "desk/text.h"
 #include "stages/order/order_rows.h"
@@ -153,8 +153,7 @@ Result<WhatIf> WhatIfForm::whatIf() const {
             utf8(typed), metric ? "metres" : "feet", 0, metric ? 30'000 : 100'000);
         if (!less)
             return inField(m_less->accessibleName(), less.error());
-        constexpr std::int64_t metre = 1'000'000'000;
-        whatIf.less = metric ? Length::nanometres(*less * metre) : Length::feet(*less);
+        whatIf.less = runOne(m_written) * *less;
     }
     return whatIf;
 }

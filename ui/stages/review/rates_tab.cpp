@@ -72,11 +72,7 @@ FigureRow rateRow(const TaskRate& rate, LengthUnit written) {
 }
 
 std::string wordsOf(const Conditions& conditions, LengthUnit written) {
-    std::string words;
-    for (const auto& each : Words<Condition>::list) {
-        if (conditions.has(each.value))
-            words.append(words.empty() ? "" : ", ").append(said(each.value, written));
-    }
+    const std::string words = said(conditions, written);
     return words.empty() ? "plain" : words;
 }
 

@@ -17,6 +17,14 @@ struct DrawnItem {
     auto operator<=>(const DrawnItem&) const = default;
 };
 
+/// Where on the plan a row of its own stands: the marks of counted work, a stair's walking line.
+inline std::vector<PlanPoint>& pointsOf(OtherWork& work) {
+    return work.marks;
+}
+inline std::vector<PlanPoint>& pointsOf(Stair& stair) {
+    return stair.walkLine;
+}
+
 /// What is drawn of one level for a target: the rows shown there, those that the target takes away
 /// left out unless asked for.
 class DrawnLevel {

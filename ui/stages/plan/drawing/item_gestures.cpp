@@ -18,12 +18,23 @@ std::string howMany(std::size_t count) {
     return count == 1 ? "one thing" : std::to_string(count) + " things";
 }
 
-void moveMarks(OtherWork& work, PlanPoint by) {
-    work.marks = moved(work.marks, by);
+template <class Row>
+Row movedRow(Row row, PlanPoint by) {
+    pointsOf(row) = moved(pointsOf(row), by);
+    return row;
 }
 
-void moveStair(Stair& stair, PlanPoint by) {
-    stair.walkLine = moved(stair.walkLine, by);
+/// Calls `fn` with each work and stair among the items.
+template <class Fn>
+void forEachPointed(const DrawnLevel& level, const std::vector<DrawnItem>& items, Fn fn) {
+    const auto visit = [&](const auto& rows, DrawnItem::Kind kind) {
+        for (const auto& row : rows) {
+            if (!row.removed && isAmong(items, kind, rowKey(row)))
+                fn(row);
+        }
+    };
+    visit(level.works(), DrawnItem::Kind::work);
+    visit(level.stairs(), DrawnItem::Kind::stair);
 }
 
 /// Copies of rooms, openings and work, each with a new id, mark and position.
@@ -55,14 +66,9 @@ public:
         put(std::move(opening));
     }
 
-    void copyWork(OtherWork work, PlanPoint by) {
-        moveMarks(work, by);
-        put(std::move(work));
-    }
-
-    void copyStair(Stair stair, PlanPoint by) {
-        moveStair(stair, by);
-        put(std::move(stair));
+    template <class Row>
+    void copyPointed(const Row& row, PlanPoint by) {
+        put(movedRow(row, by));
     }
 
     Edit take() { return m_edit.take(); }
@@ -102,18 +108,9 @@ Result<Edit> itemsMoved(
             return fine.error();
         storeRow(edit, ids, level.target(), std::move(room));
     }
-    for (OtherWork work : level.works()) {
-        if (work.removed || !isAmong(items, DrawnItem::Kind::work, rowKey(work)))
-            continue;
-        moveMarks(work, by);
-        storeRow(edit, ids, level.target(), std::move(work));
-    }
-    for (Stair stair : level.stairs()) {
-        if (stair.removed || !isAmong(items, DrawnItem::Kind::stair, rowKey(stair)))
-            continue;
-        moveStair(stair, by);
-        storeRow(edit, ids, level.target(), std::move(stair));
-    }
+    forEachPointed(level, items, [&](const auto& row) {
+        storeRow(edit, ids, level.target(), movedRow(row, by));
+    });
     return edit.take();
 }
 
@@ -130,14 +127,7 @@ Result<Edit> itemsCopied(
             && isAmong(items, DrawnItem::Kind::opening, rowKey(opening)))
             copy.copyOpening(opening, opening.room);
     }
-    for (const OtherWork& work : level.works()) {
-        if (!work.removed && isAmong(items, DrawnItem::Kind::work, rowKey(work)))
-            copy.copyWork(work, by);
-    }
-    for (const Stair& stair : level.stairs()) {
-        if (!stair.removed && isAmong(items, DrawnItem::Kind::stair, rowKey(stair)))
-            copy.copyStair(stair, by);
-    }
+    forEachPointed(level, items, [&](const auto& row) { copy.copyPointed(row, by); });
     return copy.take();
 }
 
@@ -169,14 +159,8 @@ Result<Edit> itemsRemoved(
         if (!room.removed && isAmong(items, DrawnItem::Kind::room, rowKey(room)))
             removeRow(edit, ids, level.target(), room);
     }
-    for (const OtherWork& work : level.works()) {
-        if (!work.removed && isAmong(items, DrawnItem::Kind::work, rowKey(work)))
-            removeRow(edit, ids, level.target(), work);
-    }
-    for (const Stair& stair : level.stairs()) {
-        if (!stair.removed && isAmong(items, DrawnItem::Kind::stair, rowKey(stair)))
-            removeRow(edit, ids, level.target(), stair);
-    }
+    forEachPointed(
+        level, items, [&](const auto& row) { removeRow(edit, ids, level.target(), row); });
     return edit.take();
 }
 

@@ -120,18 +120,16 @@ Result<Edit> planMirrored(const DrawnLevel& level, IdSource&) {
     }
     for (const auto& [id, room] : rows.of<Room>())
         edit.put(mirrored(room, axis));
-    for (const auto& [id, work] : rows.of<OtherWork>()) {
-        OtherWork other = work;
-        for (PlanPoint& mark : other.marks)
-            mark.x = axis + axis - mark.x;
-        edit.put(std::move(other));
-    }
-    for (const auto& [id, stair] : rows.of<Stair>()) {
-        Stair other = stair;
-        for (PlanPoint& point : other.walkLine)
-            point.x = axis + axis - point.x;
-        edit.put(std::move(other));
-    }
+    const auto mirrorPoints = [&](const auto& table) {
+        for (const auto& [id, row] : table) {
+            auto other = row;
+            for (PlanPoint& point : pointsOf(other))
+                point.x = axis + axis - point.x;
+            edit.put(std::move(other));
+        }
+    };
+    mirrorPoints(rows.of<OtherWork>());
+    mirrorPoints(rows.of<Stair>());
     return edit.take();
 }
 

@@ -188,7 +188,7 @@ void PicturePainter::labelWork(const PictureWork& work, const std::vector<Pictur
 
 /// UP by the foot of the arrow; DN by the head of a stair that comes up.
 void PicturePainter::labelStair(const PictureStair& stair) {
-    const bool below = stair.key == 0 && stair.mark == RowMark::plain;
+    const bool below = stair.comesUp();
     const QPointF at = m_frame.toScreen(below ? stair.way.back() : stair.way.front());
     const QPointF next = m_frame.toScreen(below ? stair.way[stair.way.size() - 2] : stair.way[1]);
     const double length = std::hypot(next.x() - at.x(), next.y() - at.y());

@@ -289,7 +289,7 @@ void PicturePainter::drawStair(const PictureStair& stair) {
     if (!isSeen(stair.bounds()))
         return;
     m_lined.push_back(onScreen(QPolygonF(stair.bounds())).boundingRect());
-    const bool below = stair.key == 0 && stair.mark == RowMark::plain;
+    const bool below = stair.comesUp();
     const bool chosen = stair.key != 0 && isSelected(DrawnItem::Kind::stair, stair.key);
     QPen pen = penOf(stair.mark, chosen, 1.1);
     if (below)

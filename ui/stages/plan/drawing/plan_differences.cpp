@@ -171,20 +171,19 @@ private:
     }
 
     bool draw(const OtherWork& row, RowMark mark) {
-        auto drawn = pictureOfWork(row);
-        if (!drawn)
-            return false;
-        setApart(*drawn, mark);
-        m_picture.apart.works.push_back(std::move(*drawn));
-        return true;
+        return drawApart(pictureOfWork(row), m_picture.apart.works, mark);
     }
 
     bool draw(const Stair& row, RowMark mark) {
-        auto drawn = pictureOfStair(row);
+        return drawApart(pictureOfStair(row), m_picture.apart.stairs, mark);
+    }
+
+    template <class Drawn>
+    static bool drawApart(std::optional<Drawn> drawn, std::vector<Drawn>& list, RowMark mark) {
         if (!drawn)
             return false;
         setApart(*drawn, mark);
-        m_picture.apart.stairs.push_back(std::move(*drawn));
+        list.push_back(std::move(*drawn));
         return true;
     }
 

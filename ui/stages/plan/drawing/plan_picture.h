@@ -77,6 +77,7 @@ struct PictureStair {
     QString label;
     bool before = false; ///< as above
     QRectF bounds() const;
+    bool comesUp() const { return key == 0 && mark == RowMark::plain; } ///< from below
 };
 
 /// What the elevation and options that are looked at do to the level against the base plan.

@@ -8,7 +8,6 @@
 #include <QNativeGestureEvent>
 #include <QWheelEvent>
 
-#include <algorithm>
 #include <cmath>
 
 namespace miterbook {
@@ -140,13 +139,11 @@ std::optional<DrawnItem> PlanView::itemAt(QPointF at) const {
         if (std::abs(along) <= opening.width / 2 && out >= -reach && out <= opening.depth + reach)
             return DrawnItem{DrawnItem::Kind::opening, opening.key};
     }
-    for (const PictureStair& stair : m_picture.stairs) {
-        const QPointF inches = m_frame.toInches(at);
-        if (std::ranges::any_of(stair.parts,
-                [&](const QPolygonF& part) { return part.containsPoint(inches, Qt::OddEvenFill); }))
-            return DrawnItem{DrawnItem::Kind::stair, stair.key};
-    }
     const PlanPoint point = m_frame.toPlan(at);
+    for (const Stair& stair : m_level->stairs()) {
+        if (isOn(flightOf(stair), point))
+            return DrawnItem{DrawnItem::Kind::stair, rowKey(stair)};
+    }
     const Room* room = m_level->roomAt(point);
     if (!room) {
         const auto wall = m_level->wallAt(point, m_frame.length(handleReach));
