@@ -75,8 +75,8 @@ void addSums(FlatSheet& sheet, const PlainHouse& house, const BidSetup& setup) {
     sums.add("shoe, ft", "SUM(" + column("Rooms", 'C', rooms) + ")");
     const std::string waste = FlatSheet::digits(1 + setup.waste.fraction());
     const auto stick = [&](const std::string& name, Id<Profile> profile) {
-        return "ROUND(" + sums.cell(name) + "*" + waste + "*" + FlatSheet::digits(footOf(prices, profile))
-            + ";2)";
+        return "ROUND(" + sums.cell(name) + "*" + waste + "*"
+            + FlatSheet::digits(footOf(prices, profile)) + ";2)";
     };
     const std::string sticks = stick("casing, ft", plan.windowCasing) + "+"
         + stick("base, ft", plan.base) + "+" + stick("shoe, ft", plan.shoe);
@@ -108,17 +108,20 @@ void addSums(FlatSheet& sheet, const PlainHouse& house, const BidSetup& setup) {
     sums.add("labour", labour);
     const std::string direct = "(" + sums.cell("labour") + "+" + sums.cell("material with tax")
         + "+" + sums.cell("consumables") + ")";
-    sums.add("overhead", "ROUND(" + direct + "*" + FlatSheet::digits(setup.overhead.fraction()) + ";2)");
-    sums.add("cost", direct + "+" + sums.cell("overhead"));
     sums.add(
-        "price", "ROUND(" + sums.cell("cost") + "*" + FlatSheet::digits(1 + setup.profit.fraction()) + ";2)");
+        "overhead", "ROUND(" + direct + "*" + FlatSheet::digits(setup.overhead.fraction()) + ";2)");
+    sums.add("cost", direct + "+" + sums.cell("overhead"));
+    sums.add("price",
+        "ROUND(" + sums.cell("cost") + "*" + FlatSheet::digits(1 + setup.profit.fraction())
+            + ";2)");
     sums.end();
 }
 
 void addOpenings(FlatSheet& sheet, const PlainHouse& house) {
     const Practice& practice = house.prices.practice();
     const Profile* casing = house.prices.profile(house.whole.plan.windowCasing);
-    const std::string past = FlatSheet::digits(practice.reveal.toInches() + casing->width.toInches());
+    const std::string past = FlatSheet::digits(
+        practice.reveal.toInches() + casing->width.toInches());
     const std::string longest = FlatSheet::digits(practice.longSide.toInches());
     sheet.beginTable("Openings");
     for (std::size_t i = 0; i < house.whole.openings.size(); ++i) {

@@ -108,9 +108,8 @@ Result<Edit> itemsMoved(
             return fine.error();
         storeRow(edit, ids, level.target(), std::move(room));
     }
-    forEachPointed(level, items, [&](const auto& row) {
-        storeRow(edit, ids, level.target(), movedRow(row, by));
-    });
+    forEachPointed(level, items,
+        [&](const auto& row) { storeRow(edit, ids, level.target(), movedRow(row, by)); });
     return edit.take();
 }
 
